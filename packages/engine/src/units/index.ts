@@ -1,0 +1,2 @@
+export * from './brands.ts';
+export * from './fault.ts';
