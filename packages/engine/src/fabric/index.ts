@@ -1,1 +1,3 @@
-export {};
+export * from './basis.ts';
+export * from './specimen.ts';
+export * from './states.ts';

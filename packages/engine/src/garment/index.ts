@@ -1,1 +1,3 @@
-export {};
+export * from './forecast-types.ts';
+export * from './kinds.ts';
+export * from './landmarks.ts';

@@ -1,0 +1,93 @@
+import { GARMENT_KINDS } from '@dryflat/engine/garment';
+import { STITCHES } from '@dryflat/engine/textile';
+import { z } from 'zod';
+import { specimen } from './evidence.ts';
+import { day, id, label, lengthMm, massG, span, text } from './parts.ts';
+import { pattern } from './pattern.ts';
+import { wearer } from './wearer.ts';
+import { yarn } from './yarn.ts';
+
+export const CURRENT_VERSION = 1;
+export const FORMAT = 'dryflat-garment';
+
+const state = z.enum(['asKnit', 'wet', 'pinned', 'dried', 'worn', 'rewashed']);
+
+/** One measurement of the garment itself, taken with a tape. `measurement` is an id of the pattern's. */
+export const measured = z.object({
+  id,
+  measurement: id,
+  state,
+  mm: lengthMm,
+  span: span.optional(),
+  on: day.optional(),
+});
+
+/** A piece that exists: a finished back, half a sleeve. */
+export const piece = z.object({ id, name: label, measured: z.array(measured) });
+
+/** What the knitter means to do after the last stitch. */
+export const plan = z.object({
+  /** `lay`: dried flat without pins. `pin`: pinned to the pattern's measurements. */
+  drying: z.enum(['lay', 'pin']),
+  /** Measurements that are pinned to something else than the pattern says. */
+  pinTo: z.array(z.object({ measurement: id, mm: lengthMm, span: span.optional() })),
+  /** The state whose fit counts most to the knitter. */
+  judgeAt: z.enum(['dried', 'worn', 'rewashed']),
+  finishBy: day.optional(),
+});
+
+/** A forecast as it stood on a day, kept so that it can be scored against what came. */
+export const keptForecast = z.object({
+  id,
+  on: day,
+  measurements: z.array(
+    z.object({
+      measurement: id,
+      state: z.enum(['asKnit', 'wet', 'dried', 'worn', 'rewashed']),
+      p05Mm: lengthMm,
+      p50Mm: lengthMm,
+      p95Mm: lengthMm,
+    }),
+  ),
+});
+
+/** What the garment did: measured again at rest, after wear, after a wash. */
+export const outcome = z.object({
+  id,
+  on: day.optional(),
+  washes: z.int().min(0).max(10_000),
+  remark: text,
+  measured: z.array(measured),
+});
+
+export const note = z.object({ id, on: day.optional(), text });
+
+export const garmentRecord = z.object({
+  format: z.literal(FORMAT),
+  version: z.literal(CURRENT_VERSION),
+  id,
+  name: label,
+  kind: z.enum(GARMENT_KINDS),
+  /** Main stitch pattern of the garment. */
+  stitch: z.enum(STITCHES),
+  needleMm: lengthMm.optional(),
+  /** Mass of the finished garment, or what it is expected to weigh. */
+  massG: massG.optional(),
+  wearer,
+  pattern,
+  yarns: z.array(yarn),
+  evidence: z.array(specimen),
+  pieces: z.array(piece),
+  plan,
+  forecasts: z.array(keptForecast),
+  outcomes: z.array(outcome),
+  notes: z.array(note),
+});
+
+export type Measured = z.infer<typeof measured>;
+export type Piece = z.infer<typeof piece>;
+export type Plan = z.infer<typeof plan>;
+export type KeptForecast = z.infer<typeof keptForecast>;
+export type Outcome = z.infer<typeof outcome>;
+export type Note = z.infer<typeof note>;
+export type GarmentRecord = z.infer<typeof garmentRecord>;

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { count, direction, id, label, lengthMm, span } from './parts.ts';
+
+/** One line of the pattern's table of finished measurements; values run along `pattern.sizes`. */
+export const patternMeasurement = z.object({
+  id,
+  name: label,
+  /** A known landmark, or `custom`. */
+  landmark: id,
+  /** Needed where the landmark is custom; a known landmark brings its own. */
+  direction: direction.optional(),
+  /** Left out while the knitter has not said; only asked where the number may be either. */
+  span: span.optional(),
+  /** `counted`: stitches or rows fix it. `to-length`: knit until the tape says so. */
+  worked: z.enum(['counted', 'to-length']),
+  values: z.array(lengthMm.nullable()),
+  /** Stitches (width) or rows (length) per size, as the pattern prints them, over the whole span. */
+  counts: z.array(count.nullable()).optional(),
+  stitch: id.optional(),
+});
+
+/** The pattern's own gauge: this many stitches and rows over this length. */
+export const patternGauge = z.object({
+  stitches: count,
+  rows: count,
+  overMm: lengthMm,
+  /** The state that the designer's numbers are in; patterns nearly always mean washed and dried. */
+  state: z.enum(['asKnit', 'dried']),
+});
+
+export const pattern = z.object({
+  name: label,
+  gauge: patternGauge.optional(),
+  needleMm: lengthMm.optional(),
+  sizes: z.array(label),
+  /** Label of the size that is being knit, one of `sizes`. */
+  chosen: label.optional(),
+  measurements: z.array(patternMeasurement),
+});
+
+export type PatternMeasurement = z.infer<typeof patternMeasurement>;
+export type PatternGauge = z.infer<typeof patternGauge>;
+export type Pattern = z.infer<typeof pattern>;
