@@ -16,6 +16,8 @@ export interface CountReading {
   readonly over: Millimetres;
   readonly state: RestState;
   readonly read: 'flat' | 'stretched';
+  /** Readings of one specimen with the same place share what is peculiar to that place. */
+  readonly place: string | null;
 }
 
 /** A whole extent by tape; without a count it tells only of changes between states. */
@@ -27,6 +29,8 @@ export interface ExtentReading {
   readonly count: number | null;
   readonly state: RestState;
   readonly read: 'flat' | 'stretched';
+  /** Readings of one specimen with the same place share what is peculiar to that place. */
+  readonly place: string | null;
 }
 
 /** A known mass hung from a clipped strip of known width. */

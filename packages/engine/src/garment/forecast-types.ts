@@ -62,6 +62,7 @@ export interface ForecastQuestion {
   readonly drying: 'lay' | 'pin';
   readonly pinTo: readonly { readonly measurement: string; readonly value: Millimetres }[];
   readonly judgeAt: 'dried' | 'worn' | 'rewashed';
+  readonly washing: 'by-hand' | 'machine-wool' | 'machine-warm' | 'not-said';
 }
 
 /** 5th, 50th and 95th percentile, in millimetres. Nine times in ten the truth should lie between the outer two. */
@@ -134,6 +135,14 @@ export interface Notice {
 
 /** Pitches by state: width of a stitch, height of a row, in millimetres. */
 export interface GaugeForecast {
+  readonly stitch: Readonly<Record<ForecastState, Range>>;
+  readonly row: Readonly<Record<ForecastState, Range>>;
+}
+
+/** The gauge after one more reading; the first step is what is believed before any. */
+export interface GaugeStep {
+  readonly basisId: string | null;
+  readonly label: string;
   readonly stitch: Readonly<Record<ForecastState, Range>>;
   readonly row: Readonly<Record<ForecastState, Range>>;
 }

@@ -1,1 +1,5 @@
-export {};
+export * from './cholesky.ts';
+export * from './linear-gaussian.ts';
+export * from './normal-source.ts';
+export * from './quantile.ts';
+export * from './unit-interval.ts';

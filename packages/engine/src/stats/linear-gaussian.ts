@@ -1,0 +1,128 @@
+import { cholesky, solveLower, solveUpper } from './cholesky.ts';
+
+/**
+ * A linear Gaussian model built up piece by piece. Every unknown is a standard normal `z_i`; every
+ * quantity of interest is an affine form `constant + Σ coef·z`; every observation is such a form
+ * plus independent noise. The posterior is closed and does not depend on the order of evidence, and
+ * an observation can only lower a variance.
+ */
+export interface Affine {
+  readonly constant: number;
+  /** Sparse terms as [index of the unknown, coefficient]. */
+  readonly terms: readonly (readonly [number, number])[];
+}
+
+export interface Observation {
+  /** What was observed, as a form in the unknowns. */
+  readonly form: Affine;
+  readonly value: number;
+  /** Standard deviation of the noise; positive. */
+  readonly sd: number;
+}
+
+export const constant = (value: number): Affine => ({ constant: value, terms: [] });
+
+/** Sum of affine forms. Repeated unknowns are merged. */
+export const add = (...forms: readonly Affine[]): Affine => {
+  const merged = new Map<number, number>();
+  let total = 0;
+  for (const form of forms) {
+    total += form.constant;
+    for (const [index, coef] of form.terms) merged.set(index, (merged.get(index) ?? 0) + coef);
+  }
+  return { constant: total, terms: [...merged] };
+};
+
+export const scale = (form: Affine, factor: number): Affine => ({
+  constant: form.constant * factor,
+  terms: form.terms.map(([index, coef]) => [index, coef * factor] as const),
+});
+
+/** Hands out fresh unknowns; keeps only their number. */
+export class Unknowns {
+  #count = 0;
+
+  get count(): number {
+    return this.#count;
+  }
+
+  /** A fresh normal quantity with this mean and standard deviation, independent of all before. */
+  fresh(mean: number, sd: number): Affine {
+    if (!(sd >= 0) || !Number.isFinite(mean)) throw new RangeError(`fresh(${mean}, ${sd})`);
+    return { constant: mean, terms: [[this.#count++, sd]] };
+  }
+
+  /** Two fresh quantities with equal SDs and this correlation (0 to 1) between them. */
+  freshPair(means: readonly [number, number], sds: readonly [number, number], correlation: number) {
+    const shared = this.fresh(0, 1);
+    const one = (k: 0 | 1): Affine =>
+      add(
+        scale(shared, sds[k] * Math.sqrt(correlation)),
+        this.fresh(means[k], sds[k] * Math.sqrt(1 - correlation)),
+      );
+    return [one(0), one(1)] as const;
+  }
+}
+
+/** Posterior of the unknowns: mean, and the Cholesky factor of the precision I + Σ hhᵀ/sd². */
+export interface Posterior {
+  readonly n: number;
+  readonly mean: Float64Array;
+  readonly precisionFactor: Float64Array;
+}
+
+/** Closed-form posterior of `n` standard normals given the observations. */
+export const posterior = (n: number, observations: readonly Observation[]): Posterior => {
+  const precision = new Float64Array(n * n);
+  const rhs = new Float64Array(n);
+  for (let i = 0; i < n; i++) precision[i * n + i] = 1;
+  for (const { form, value, sd } of observations) {
+    const weight = 1 / (sd * sd);
+    for (const [i, a] of form.terms) {
+      rhs[i]! += a * weight * (value - form.constant);
+      for (const [j, b] of form.terms) precision[i * n + j]! += a * b * weight;
+    }
+  }
+  const factor = cholesky(precision, n);
+  return { n, mean: solveUpper(factor, n, solveLower(factor, n, rhs)), precisionFactor: factor };
+};
+
+/** Mean of an affine form. */
+export const meanOf = (post: Posterior, form: Affine): number =>
+  form.terms.reduce((sum, [i, a]) => sum + a * post.mean[i]!, form.constant);
+
+/** Row L⁻¹h: inner products of such rows are posterior covariances. */
+const whiten = (post: Posterior, form: Affine): Float64Array => {
+  const row = new Float64Array(post.n);
+  for (const [i, a] of form.terms) row[i]! += a;
+  return solveLower(post.precisionFactor, post.n, row);
+};
+
+/** Standard deviation of an affine form. */
+export const sdOf = (post: Posterior, form: Affine): number => {
+  const row = whiten(post, form);
+  return Math.sqrt(row.reduce((sum, v) => sum + v * v, 0));
+};
+
+/** Joint mean (k) and covariance (k × k, row-major) of several forms. */
+export const jointOf = (post: Posterior, forms: readonly Affine[]) => {
+  const rows = forms.map((form) => whiten(post, form));
+  const k = forms.length;
+  const covariance = new Float64Array(k * k);
+  for (let i = 0; i < k; i++)
+    for (let j = 0; j <= i; j++) {
+      const a = rows[i]!;
+      const b = rows[j]!;
+      let sum = 0;
+      for (let m = 0; m < post.n; m++) sum += a[m]! * b[m]!;
+      covariance[i * k + j] = sum;
+      covariance[j * k + i] = sum;
+    }
+  return { mean: Float64Array.from(forms, (form) => meanOf(post, form)), covariance };
+};
+
+/** Prior covariance of two forms: what one alone tells about the other before any evidence. */
+export const priorCovariance = (a: Affine, b: Affine): number => {
+  const other = new Map(b.terms);
+  return a.terms.reduce((sum, [i, coef]) => sum + coef * (other.get(i) ?? 0), 0);
+};
