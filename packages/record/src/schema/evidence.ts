@@ -5,7 +5,7 @@ import { count, direction, id, label, lengthMm, massG } from './parts.ts';
 const state = z.enum(['asKnit', 'wet', 'dried', 'rewashed']);
 
 /** Stitches or rows counted over a ruler's length. */
-export const countReading = z.object({
+export const countReading = z.strictObject({
   kind: z.literal('count'),
   id,
   direction,
@@ -18,7 +18,7 @@ export const countReading = z.object({
 });
 
 /** The whole extent of the specimen by tape, with the exact count of stitches or rows where known. */
-export const extentReading = z.object({
+export const extentReading = z.strictObject({
   kind: z.literal('extent'),
   id,
   direction,
@@ -30,7 +30,7 @@ export const extentReading = z.object({
 });
 
 /** A known weight hung from a clipped strip: two lengths tell how stiff this fabric is. */
-export const hangReading = z.object({
+export const hangReading = z.strictObject({
   kind: z.literal('hang'),
   id,
   direction,
@@ -42,7 +42,7 @@ export const hangReading = z.object({
 });
 
 /** The same marks before, while pinned, and after drying: tells how much of a stretch stays. */
-export const setReading = z.object({
+export const setReading = z.strictObject({
   kind: z.literal('set'),
   id,
   direction,
@@ -59,7 +59,7 @@ export const reading = z.discriminatedUnion('kind', [
 ]);
 
 /** A thing that was measured: all readings of one specimen share how it differs from the garment. */
-export const specimen = z.object({
+export const specimen = z.strictObject({
   id,
   name: label,
   kind: z.enum(['swatch', 'part', 'piece', 'past-garment']),

@@ -4,16 +4,17 @@ import { z } from 'zod';
 import { specimen } from './evidence.ts';
 import { day, id, label, lengthMm, massG, span, text } from './parts.ts';
 import { pattern } from './pattern.ts';
+import { CURRENT_VERSION, FORMAT } from './version.ts';
 import { wearer } from './wearer.ts';
 import { yarn } from './yarn.ts';
 
-export const CURRENT_VERSION = 1;
-export const FORMAT = 'dryflat-garment';
+/** How it will be washed; `not-said` until the knitter says so. */
+export const WASHINGS = ['by-hand', 'machine-wool', 'machine-warm', 'not-said'] as const;
 
 const state = z.enum(['asKnit', 'wet', 'pinned', 'dried', 'worn', 'rewashed']);
 
 /** One measurement of the garment itself, taken with a tape. `measurement` is an id of the pattern's. */
-export const measured = z.object({
+export const measured = z.strictObject({
   id,
   measurement: id,
   state,
@@ -23,25 +24,26 @@ export const measured = z.object({
 });
 
 /** A piece that exists: a finished back, half a sleeve. */
-export const piece = z.object({ id, name: label, measured: z.array(measured) });
+export const piece = z.strictObject({ id, name: label, measured: z.array(measured) });
 
 /** What the knitter means to do after the last stitch. */
-export const plan = z.object({
+export const plan = z.strictObject({
+  washing: z.enum(WASHINGS),
   /** `lay`: dried flat without pins. `pin`: pinned to the pattern's measurements. */
   drying: z.enum(['lay', 'pin']),
   /** Measurements that are pinned to something else than the pattern says. */
-  pinTo: z.array(z.object({ measurement: id, mm: lengthMm, span: span.optional() })),
+  pinTo: z.array(z.strictObject({ measurement: id, mm: lengthMm, span: span.optional() })),
   /** The state whose fit counts most to the knitter. */
   judgeAt: z.enum(['dried', 'worn', 'rewashed']),
   finishBy: day.optional(),
 });
 
 /** A forecast as it stood on a day, kept so that it can be scored against what came. */
-export const keptForecast = z.object({
+export const keptForecast = z.strictObject({
   id,
   on: day,
   measurements: z.array(
-    z.object({
+    z.strictObject({
       measurement: id,
       state: z.enum(['asKnit', 'wet', 'dried', 'worn', 'rewashed']),
       p05Mm: lengthMm,
@@ -52,7 +54,7 @@ export const keptForecast = z.object({
 });
 
 /** What the garment did: measured again at rest, after wear, after a wash. */
-export const outcome = z.object({
+export const outcome = z.strictObject({
   id,
   on: day.optional(),
   washes: z.int().min(0).max(10_000),
@@ -60,9 +62,9 @@ export const outcome = z.object({
   measured: z.array(measured),
 });
 
-export const note = z.object({ id, on: day.optional(), text });
+export const note = z.strictObject({ id, on: day.optional(), text });
 
-export const garmentRecord = z.object({
+export const garmentRecord = z.strictObject({
   format: z.literal(FORMAT),
   version: z.literal(CURRENT_VERSION),
   id,

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { count, direction, id, label, lengthMm, span } from './parts.ts';
 
 /** One line of the pattern's table of finished measurements; values run along `pattern.sizes`. */
-export const patternMeasurement = z.object({
+export const patternMeasurement = z.strictObject({
   id,
   name: label,
   /** A known landmark, or `custom`. */
@@ -20,7 +20,7 @@ export const patternMeasurement = z.object({
 });
 
 /** The pattern's own gauge: this many stitches and rows over this length. */
-export const patternGauge = z.object({
+export const patternGauge = z.strictObject({
   stitches: count,
   rows: count,
   overMm: lengthMm,
@@ -28,7 +28,7 @@ export const patternGauge = z.object({
   state: z.enum(['asKnit', 'dried']),
 });
 
-export const pattern = z.object({
+export const pattern = z.strictObject({
   name: label,
   gauge: patternGauge.optional(),
   needleMm: lengthMm.optional(),

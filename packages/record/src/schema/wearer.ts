@@ -2,20 +2,20 @@ import { z } from 'zod';
 import { id, label, lengthMm, signedMm, span } from './parts.ts';
 
 /** One body measurement. Girths of a body are around; `span` is asked only where both are possible. */
-export const bodyMeasure = z.object({
+export const bodyMeasure = z.strictObject({
   landmark: id,
   mm: lengthMm,
   /** Where it comes from: a tape on this body, or a published table as a start. */
   from: z.discriminatedUnion('kind', [
-    z.object({ kind: z.literal('measured') }),
-    z.object({ kind: z.literal('table'), table: id, size: label }),
+    z.strictObject({ kind: z.literal('measured') }),
+    z.strictObject({ kind: z.literal('table'), table: id, size: label }),
   ]),
 });
 
 /** What is wanted at one landmark: ease over the body, or a finished measurement where no body part sets it. */
 export const wantedFit = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('ease'), landmark: id, minMm: signedMm, maxMm: signedMm }),
-  z.object({
+  z.strictObject({ kind: z.literal('ease'), landmark: id, minMm: signedMm, maxMm: signedMm }),
+  z.strictObject({
     kind: z.literal('finished'),
     landmark: id,
     minMm: lengthMm,
@@ -24,7 +24,7 @@ export const wantedFit = z.discriminatedUnion('kind', [
   }),
 ]);
 
-export const wearer = z.object({
+export const wearer = z.strictObject({
   name: label,
   group: z.enum(['woman', 'man', 'child', 'baby', 'nobody']),
   body: z.array(bodyMeasure),

@@ -3,17 +3,17 @@ import { z } from 'zod';
 import { count, id, label, massG } from './parts.ts';
 
 /** Skeins of one dye lot. */
-export const lot = z.object({
+export const lot = z.strictObject({
   dyeLot: label,
   skeins: count,
   gramsEach: massG.optional(),
   metresEach: count.optional(),
 });
 
-export const yarn = z.object({
+export const yarn = z.strictObject({
   id,
   name: label,
-  fibres: z.array(z.object({ fibre: z.enum(FIBRES), percent: z.number().positive().max(100) })),
+  fibres: z.array(z.strictObject({ fibre: z.enum(FIBRES), percent: z.number().positive().max(100) })),
   treatment: z.enum(TREATMENTS),
   weightClass: z.int().min(0).max(7).optional(),
   metresPer100g: count.optional(),
