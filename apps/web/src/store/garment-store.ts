@@ -1,0 +1,101 @@
+import type { GarmentRecord } from '@dryflat/record';
+import { CURRENT_VERSION } from '@dryflat/record/version';
+import * as Y from 'yjs';
+import { type JsonObject, shareStructure } from './json.ts';
+import { editMap } from './mirror.ts';
+
+/** Origin of edits made here: the only ones that undo takes back. */
+const HERE = 'here';
+
+export interface GarmentSnapshot {
+  /** Null while the document holds no record: it was never made, or was deleted for good. */
+  readonly record: GarmentRecord | null;
+  /** True for a record of a version that this app does not know: shown, never changed. */
+  readonly readOnly: boolean;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** Typed text that could not be used yet, by field path. */
+  readonly drafts: Readonly<Record<string, string>>;
+}
+
+export interface GarmentStore {
+  readonly subscribe: (listener: () => void) => () => void;
+  readonly snapshot: () => GarmentSnapshot;
+  /**
+   * Hands `recipe` a copy of the record to change; the differences become one edit, one step of
+   * undo together with those of the last half second. Does nothing to a read-only record.
+   */
+  readonly change: (recipe: (draft: GarmentRecord) => void) => void;
+  /** Writes the first record into an empty document, or a migrated one; not a step of undo. */
+  readonly put: (record: GarmentRecord) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly setDraft: (path: string, text: string | null) => void;
+  readonly destroy: () => void;
+}
+
+/** The record of one garment over its shared document. */
+export const garmentStore = (doc: Y.Doc): GarmentStore => {
+  const root = doc.getMap('record');
+  const drafts = doc.getMap<string>('drafts');
+  const steps = new Y.UndoManager(root, { trackedOrigins: new Set([HERE]), captureTimeout: 500 });
+  const listeners = new Set<() => void>();
+  let current = read(root, drafts, steps, null);
+
+  const refresh = (): void => {
+    current = read(root, drafts, steps, current);
+    for (const listener of listeners) listener();
+  };
+  const write = (after: GarmentRecord, origin: string): void =>
+    doc.transact(
+      () => editMap(root, root.toJSON() as JsonObject, after as unknown as JsonObject),
+      origin,
+    );
+  doc.on('afterAllTransactions', refresh);
+  for (const event of ['stack-item-added', 'stack-item-popped', 'stack-cleared'] as const)
+    steps.on(event, refresh);
+
+  return {
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    snapshot: () => current,
+    change: (recipe) => {
+      if (current.record === null || current.readOnly) return;
+      const draft = structuredClone(current.record);
+      recipe(draft);
+      write(draft, HERE);
+    },
+    put: (record) => write(record, 'put'),
+    undo: () => void steps.undo(),
+    redo: () => void steps.redo(),
+    setDraft: (path, text) => {
+      if (text === (drafts.get(path) ?? null)) return;
+      if (text === null) drafts.delete(path);
+      else drafts.set(path, text);
+    },
+    destroy: () => {
+      doc.off('afterAllTransactions', refresh);
+      steps.destroy();
+      listeners.clear();
+    },
+  };
+};
+
+const read = (
+  root: Y.Map<unknown>,
+  drafts: Y.Map<string>,
+  steps: Y.UndoManager,
+  previous: GarmentSnapshot | null,
+): GarmentSnapshot => {
+  const record = root.size === 0 ? null : (root.toJSON() as unknown as GarmentRecord);
+  const version: number = record?.version ?? CURRENT_VERSION;
+  return shareStructure(previous, {
+    record,
+    readOnly: version > CURRENT_VERSION,
+    canUndo: steps.canUndo(),
+    canRedo: steps.canRedo(),
+    drafts: drafts.toJSON(),
+  });
+};
