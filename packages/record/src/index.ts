@@ -1,1 +1,10 @@
+export { askForecast } from './ask/ask-forecast.ts';
+export { faultsOf, isDoubt } from './check/faults-of.ts';
+export { duplicateRecord } from './make/duplicate-record.ts';
+export { emptyRecord } from './make/empty-record.ts';
+export { spareId } from './make/spare-id.ts';
+export { type Loss, migrateDown, migrateUp, OLDEST_VERSION, STEPS } from './migrations/index.ts';
+export { questionsOf, type SpanQuestion, type SpanReading } from './questions/span-questions.ts';
+export { type ReadRecord, readRecord } from './read/read-record.ts';
 export * from './schema/index.ts';
+export { writeRecord } from './write/write-record.ts';

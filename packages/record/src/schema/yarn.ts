@@ -13,7 +13,9 @@ export const lot = z.strictObject({
 export const yarn = z.strictObject({
   id,
   name: label,
-  fibres: z.array(z.strictObject({ fibre: z.enum(FIBRES), percent: z.number().positive().max(100) })),
+  fibres: z.array(
+    z.strictObject({ fibre: z.enum(FIBRES), percent: z.number().positive().max(100) }),
+  ),
   treatment: z.enum(TREATMENTS),
   weightClass: z.int().min(0).max(7).optional(),
   metresPer100g: count.optional(),

@@ -1,0 +1,25 @@
+import type { FitWanted } from '@dryflat/engine/garment';
+import { mm } from '@dryflat/engine/units';
+import type { GarmentRecord, WantedFit } from '../schema/index.ts';
+import { bodyAt } from '../spans/body-at.ts';
+import { girthMm, landmarkMayGoAround } from '../spans/girths.ts';
+
+/** The wanted fit at each landmark, joined with the body under it; finished girths are made `around`. */
+export const fitWanted = (record: GarmentRecord): FitWanted[] =>
+  record.wearer.wanted.map((wanted) => {
+    const body = bodyAt(record, wanted.landmark);
+    const times = timesAround(record, wanted);
+    return {
+      landmark: wanted.landmark,
+      body: body === null ? null : mm(body.mm),
+      bodyFrom: body?.from.kind ?? null,
+      kind: wanted.kind,
+      min: mm(wanted.minMm * times),
+      max: mm(wanted.maxMm * times),
+    };
+  });
+
+const timesAround = (record: GarmentRecord, wanted: WantedFit): number =>
+  wanted.kind === 'finished' && landmarkMayGoAround(record, wanted.landmark)
+    ? girthMm(1, wanted.span ?? 'around')
+    : 1;

@@ -1,0 +1,32 @@
+import type { Fault } from '@dryflat/engine/units';
+import type { GarmentRecord } from '../schema/index.ts';
+import { evidenceFaults } from './evidence-faults.ts';
+import { garmentFaults } from './garment-faults.ts';
+import { gaugeFaults } from './gauge-faults.ts';
+import { idFaults } from './id-faults.ts';
+import { patternFaults } from './pattern-faults.ts';
+import { referenceFaults } from './reference-faults.ts';
+import { spanFaults } from './span-faults.ts';
+import { wearerFaults } from './wearer-faults.ts';
+import { yarnFaults } from './yarn-faults.ts';
+
+export { isDoubt } from './doubt.ts';
+
+const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
+  idFaults,
+  referenceFaults,
+  wearerFaults,
+  patternFaults,
+  gaugeFaults,
+  spanFaults,
+  yarnFaults,
+  evidenceFaults,
+  garmentFaults,
+];
+
+/**
+ * What a record of the right shape says that cannot be, or is unlikely: all of it, not just the
+ * first. Doubts (`isDoubt`) may be left as they are; faults have to be mended before a forecast.
+ */
+export const faultsOf = (record: GarmentRecord): Fault[] =>
+  CHECKS.flatMap((check) => check(record));

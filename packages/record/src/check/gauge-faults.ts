@@ -1,0 +1,76 @@
+import type { Fault } from '@dryflat/engine/units';
+import type { GarmentRecord, Pattern, PatternMeasurement } from '../schema/index.ts';
+import { directionOf } from '../spans/girths.ts';
+import { lengthText } from '../text/lengths.ts';
+import { fault } from './doubt.ts';
+
+/**
+ * Stitches and rows of hand knitting lie between these, in millimetres: finer than the finest lace
+ * needle gives, coarser than arm knitting. Common practice, no source; set wide on purpose.
+ */
+export const LEAST_PITCH_MM = 0.5;
+export const MOST_PITCH_MM = 60;
+
+/** A row of the table whose counts and values differ more than this from its gauge is a likely misprint. */
+const GAUGE_SLACK = 1.35;
+
+/** A doubt where one stitch or row would be impossibly fine or coarse. */
+export const pitchDoubt = (field: string, count: number, overMm: number): Fault[] => {
+  const pitch = overMm / count;
+  if (pitch >= LEAST_PITCH_MM && pitch <= MOST_PITCH_MM) return [];
+  return [
+    fault(
+      'doubt-pitch',
+      field,
+      count,
+      `${count} over ${lengthText(overMm)} makes each ${Number(pitch.toPrecision(3))} mm, which no hand knitting is`,
+      'Check the count and the length that it was taken over.',
+    ),
+  ];
+};
+
+/** Doubts about the pattern's gauge, and about counts that do not belong to their values at that gauge. */
+export const gaugeFaults = ({ pattern }: GarmentRecord): Fault[] => [
+  ...(pattern.gauge === undefined
+    ? []
+    : [
+        ...pitchDoubt('pattern.gauge.stitches', pattern.gauge.stitches, pattern.gauge.overMm),
+        ...pitchDoubt('pattern.gauge.rows', pattern.gauge.rows, pattern.gauge.overMm),
+      ]),
+  ...pattern.measurements.flatMap((row, at) =>
+    countDoubts(row, `pattern.measurements[${at}]`, pattern),
+  ),
+];
+
+const countDoubts = (row: PatternMeasurement, path: string, pattern: Pattern): Fault[] =>
+  (row.counts ?? []).flatMap((count, size) => {
+    const value = row.values[size];
+    if (count === null || value == null) return [];
+    const field = `${path}.counts[${size}]`;
+    const impossible = pitchDoubt(field, count, value);
+    return impossible.length > 0 ? impossible : againstGauge(field, row, pattern, count, value);
+  });
+
+const againstGauge = (
+  field: string,
+  row: PatternMeasurement,
+  pattern: Pattern,
+  count: number,
+  value: number,
+): Fault[] => {
+  const direction = directionOf(row);
+  const perGauge = direction === 'width' ? pattern.gauge?.stitches : pattern.gauge?.rows;
+  if (pattern.gauge === undefined || perGauge === undefined || row.stitch !== undefined) return [];
+  const atGauge = (count * pattern.gauge.overMm) / perGauge;
+  const ratio = Math.max(atGauge / value, value / atGauge);
+  if (ratio <= GAUGE_SLACK) return [];
+  return [
+    fault(
+      'doubt-count',
+      field,
+      count,
+      `${count} at the pattern's gauge make ${lengthText(atGauge)}, but the pattern says ${lengthText(value)}`,
+      'Check both for a misprint, and whether one is flat and the other around.',
+    ),
+  ];
+};
