@@ -1,0 +1,1 @@
+export { type Loopback, type ServeOptions, type Serving, serve } from './serve.ts';
