@@ -1,0 +1,11 @@
+const TOKEN = /\{mm:([+-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?)\}/g;
+
+/** Marks a length inside a sentence of the engine: `{mm:123.4}`. `length` in millimetres, finite. */
+export function lengthToken(length: number): string {
+  if (!Number.isFinite(length)) throw new RangeError(`a length of ${length} cannot be printed`);
+  return `{mm:${length}}`;
+}
+
+/** Replaces each `{mm:…}` by what `print` makes of it, so that a sentence speaks the reader's unit. */
+export const fillLengths = (text: string, print: (length: number) => string): string =>
+  text.replace(TOKEN, (_, length: string) => print(Number(length)));
