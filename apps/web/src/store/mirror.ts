@@ -2,12 +2,15 @@ import * as Y from 'yjs';
 import { isList, isObject, type Json, type JsonObject, presentKeys, sameJson } from './json.ts';
 import { editList } from './mirror-list.ts';
 
+/** What a shared list or map may hold, as far as records need it. */
+type Shared = null | boolean | number | string | Y.Map<unknown> | Y.Array<unknown>;
+
 /** A fresh shared value that mirrors `value`: maps for objects, arrays for lists, else the value. */
-export const toShared = (value: Json): unknown => {
-  if (isList(value)) return Y.Array.from(value.map(toShared));
+export const toShared = (value: Json): Shared => {
+  if (isList(value)) return Y.Array.from<unknown>(value.map(toShared) as never[]);
   if (isObject(value))
     return new Y.Map(presentKeys(value).map((key) => [key, toShared(value[key] as Json)]));
-  return value;
+  return value as null | boolean | number | string;
 };
 
 /**

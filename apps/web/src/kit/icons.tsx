@@ -1,0 +1,53 @@
+/** Drawn for this app on a 24-unit square, one line weight, round ends. */
+const PATHS = {
+  add: 'M12 5v14M5 12h14',
+  back: 'M14.5 5.5 8 12l6.5 6.5',
+  close: 'M6 6l12 12M18 6 6 18',
+  done: 'M5 12.5l4.5 4.5L19 7.5',
+  more: 'M5 7h14M5 12h9M5 17h5',
+  undo: 'M4 9.5h10a5 5 0 0 1 0 10H9M4 9.5 8 5.5M4 9.5l4 4',
+  redo: 'M20 9.5H10a5 5 0 0 0 0 10h5M20 9.5l-4-4M20 9.5l-4 4',
+  warn: 'M12 4 3 19.5h18L12 4zM12 10v4.5M12 17v.2',
+  info: 'M12 11v6M12 7.4v.2M12 3a9 9 0 1 0 0 18 9 9 0 0 0 0-18z',
+  copy: 'M9 9h10v11H9zM5 15V4h10',
+  bin: 'M5 7.5h14M9.5 7.5V5h5v2.5M7 7.5 8 20h8l1-12.5M10.5 11v5.5M13.5 11v5.5',
+  fetch: 'M12 4v11M7.5 10.5 12 15l4.5-4.5M4.5 19.5h15',
+  send: 'M12 15V4M7.5 8.5 12 4l4.5 4.5M4.5 19.5h15',
+  pen: 'M5 19l1-4L16 5l3 3L9 18l-4 1zM13.5 7.5l3 3',
+  up: 'M6 14.5l6-6 6 6',
+  down: 'M6 9.5l6 6 6-6',
+  /* Two ends of a tape with the likely place between them. */
+  forecast: 'M4 6v12M20 6v12M4 12h3M17 12h3M7 12c2 0 2.6-5 5-5s3 5 5 5M12 7v10',
+  /* A standing figure. */
+  wearer:
+    'M12 3.5a2.5 2.5 0 1 0 0 5 2.5 2.5 0 0 0 0-5zM6 21l1.5-9.5C9 10.7 15 10.7 16.5 11.5L18 21M9.5 21l.5-6M14.5 21l-.5-6',
+  /* A leaf of paper with a table. */
+  pattern: 'M6 3.5h9l3.5 3.5v13.5H6zM15 3.5V7h3.5M9 11.5h6.5M9 14.5h6.5M9 17.5h4',
+  /* A twisted skein. */
+  yarn: 'M7 4c-3 3 0 6 3 8s6 5 3 8M12 4c-3 3 0 6 3 8s5.5 5 2 8M7 4h5M13 20h4M6.5 9.5l5-1.5M12.5 16l4.5-1.5',
+  /* A square of knitting under a ruler. */
+  evidence: 'M4 9h13v11H4zM4 5.5h13M4 4v3M8.3 4.5v2M12.7 4.5v2M17 4v3M8.3 9v11M12.7 9v11M4 14.5h13',
+  /* Front of a vest. */
+  pieces: 'M8 4v3.5c0 2-1.5 3.5-3 4V20h14v-8.5c-1.5-.5-3-2-3-4V4h-2c0 4-4 4-4 0z',
+  /* Hung up to dry, a drop below. */
+  after:
+    'M3.5 5h17M8 5v8h8V5M12 16.2c-1.3 1.6-1.9 2.4-1.9 3.2a1.9 1.9 0 0 0 3.8 0c0-.8-.6-1.6-1.9-3.2z',
+} as const;
+
+export type IconName = keyof typeof PATHS;
+
+/** A drawing beside words; it says nothing itself. */
+export const Icon = ({ name }: { name: IconName }) => (
+  <svg
+    className="df-icon"
+    viewBox="0 0 24 24"
+    fill="none"
+    stroke="currentColor"
+    strokeWidth="1.75"
+    strokeLinecap="round"
+    strokeLinejoin="round"
+    aria-hidden="true"
+  >
+    <path d={PATHS[name]} />
+  </svg>
+);

@@ -1,0 +1,117 @@
+import type { Fault, Result } from '@dryflat/engine/units';
+import type { GarmentRecord } from '@dryflat/record';
+import { eraseGarment, openGarment, openShelf } from './device.ts';
+import { newId } from './ids.ts';
+import type { ShelfEntry } from './shelf-store.ts';
+import { askToPersist } from './storage.ts';
+
+/** Schemas and examples are only needed by some actions, so they are loaded when one is taken. */
+const recordRoom = () => import('@dryflat/record');
+
+const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
+  id: record.id,
+  name: record.name,
+  kind: record.kind,
+  wearer: record.wearer?.name ?? '',
+  since,
+});
+
+/** Puts a record on the shelf under its own id, which must be free. Gives the id. */
+const shelve = async (record: GarmentRecord): Promise<string> => {
+  const store = await openGarment(record.id);
+  store.put(record);
+  (await openShelf()).put(entryOf(record, new Date().toISOString()));
+  void askToPersist();
+  return record.id;
+};
+
+export const createGarment = async (name: string, kind: GarmentRecord['kind']): Promise<string> => {
+  const { emptyRecord } = await recordRoom();
+  return shelve(emptyRecord({ id: newId(), name, kind }));
+};
+
+/** Puts a copy of a record on the shelf, with an id of its own. */
+export const shelveCopy = async (record: GarmentRecord, name: string): Promise<string> => {
+  const { duplicateRecord } = await recordRoom();
+  return shelve(duplicateRecord(record, { id: newId(), name }));
+};
+
+export const duplicateGarment = async (id: string): Promise<string | null> => {
+  const { record } = (await openGarment(id)).snapshot();
+  return record === null ? null : shelveCopy(record, `${record.name} (copy)`);
+};
+
+/** Renaming is a change of the record like any other, and can be undone there. */
+export const renameGarment = async (id: string, name: string): Promise<void> => {
+  const store = await openGarment(id);
+  store.change((draft) => {
+    draft.name = name;
+  });
+  await noteOnShelf(id);
+};
+
+/** Brings the shelf's entry in line with the record. */
+export const noteOnShelf = async (id: string): Promise<void> => {
+  const shelf = await openShelf();
+  const entry = shelf.entries().find((each) => each.id === id);
+  const { record } = (await openGarment(id)).snapshot();
+  if (entry && record) shelf.put({ ...entry, ...entryOf(record, entry.since) });
+};
+
+export type Imported = Result<{ readonly id: string; readonly readOnly: boolean }>;
+
+/**
+ * Reads an exported file. A record whose id is taken comes in as a second garment, never over the
+ * first; one of a newer version keeps every field and is read-only.
+ */
+export const importGarment = async (text: string): Promise<Imported> => {
+  const { readRecord } = await recordRoom();
+  const read = readRecord(text);
+  if (!read.ok) return read;
+  const { record, readOnly } = read.value;
+  const taken = (await openShelf()).entries().some((each) => each.id === record.id);
+  const id = await shelve(taken ? { ...record, id: newId() } : record);
+  return { ok: true, value: { id, readOnly } };
+};
+
+/** The record as the text of a file, and a file name made from the garment's name. */
+export const exportGarment = async (
+  id: string,
+): Promise<{ readonly fileName: string; readonly text: string } | null> => {
+  const { writeRecord } = await recordRoom();
+  const { record } = (await openGarment(id)).snapshot();
+  if (record === null) return null;
+  return { fileName: `${fileStem(record.name)}.json`, text: writeRecord(record) };
+};
+
+export const fileStem = (name: string): string =>
+  name
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '') || 'garment';
+
+const setTrashed = async (id: string, trashed: string | null): Promise<void> => {
+  const shelf = await openShelf();
+  const entry = shelf.entries().find((each) => each.id === id);
+  if (!entry) return;
+  const { trashed: _was, ...rest } = entry;
+  shelf.put(trashed === null ? rest : { ...rest, trashed });
+};
+
+export const trashGarment = (id: string): Promise<void> => setTrashed(id, new Date().toISOString());
+
+export const restoreGarment = (id: string): Promise<void> => setTrashed(id, null);
+
+/** Deletes for good what lies in the trash; nothing brings it back. */
+export const emptyTrash = async (): Promise<void> => {
+  const shelf = await openShelf();
+  for (const { id, trashed } of shelf.entries()) {
+    if (trashed === undefined) continue;
+    shelf.remove(id);
+    await eraseGarment(id);
+  }
+};
+
+export type { Fault };

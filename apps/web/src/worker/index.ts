@@ -1,0 +1,1 @@
+export { type ForecastNow, ForecastProvider, useForecast } from './forecast-context.tsx';

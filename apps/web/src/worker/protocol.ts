@@ -1,0 +1,22 @@
+import type { Forecast, GaugeStep } from '@dryflat/engine/garment';
+import type { Fault } from '@dryflat/engine/units';
+import type { GarmentRecord } from '@dryflat/record';
+
+/** A question to the worker; `turn` counts up, and only the newest turn's answer is used. */
+export interface Ask {
+  readonly turn: number;
+  readonly record: GarmentRecord;
+}
+
+export type Answer =
+  | {
+      readonly kind: 'forecast';
+      readonly turn: number;
+      readonly forecast: Forecast;
+      readonly steps: readonly GaugeStep[];
+    }
+  | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
+  | { readonly kind: 'broken'; readonly turn: number; readonly message: string };
+
+/** The same luck for every forecast, so that only what the knitter changed changes it. */
+export const SEED = 20_250_101;
