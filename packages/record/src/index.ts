@@ -1,5 +1,6 @@
 export { askForecast } from './ask/ask-forecast.ts';
 export { faultsOf, isDoubt } from './check/faults-of.ts';
+export { EXAMPLES, type Example, findExample } from './examples.ts';
 export { duplicateRecord } from './make/duplicate-record.ts';
 export { emptyRecord } from './make/empty-record.ts';
 export { spareId } from './make/spare-id.ts';

@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { askForecast } from './ask/ask-forecast.ts';
+import { faultsOf } from './check/faults-of.ts';
+import { EXAMPLES, findExample } from './examples.ts';
+import { questionsOf } from './questions/span-questions.ts';
+import { readRecord } from './read/read-record.ts';
+import { writeRecord } from './write/write-record.ts';
+
+const fileOf = (slug: string): string =>
+  readFileSync(new URL(`../../../examples/${slug}.json`, import.meta.url), 'utf8');
+
+describe.each(EXAMPLES.map((each) => [each.slug, each] as const))('example %s', (slug, example) => {
+  const read = readRecord(fileOf(slug));
+
+  it('R30: opens without a fault, in the current version', () => {
+    expect(read.ok ? [] : read.faults).toEqual([]);
+    expect(read.ok && [read.value.readOnly, read.value.migratedFrom]).toEqual([false, null]);
+    expect(read.ok && read.value.record).toEqual(example.record);
+  });
+
+  it('R30: means something throughout: no fault, no doubt, no open question', () => {
+    expect(faultsOf(example.record)).toEqual([]);
+    expect(questionsOf(example.record)).toEqual([]);
+    expect(askForecast(example.record).ok).toBe(true);
+  });
+
+  it('R10: the file is the bytes that writing gives', () => {
+    expect(writeRecord(example.record)).toBe(fileOf(slug));
+  });
+
+  it('R31: the table has six to nine sizes, and its counts fit its values at the gauge', () => {
+    const { sizes, gauge, measurements } = example.record.pattern;
+    expect(sizes.length).toBeGreaterThanOrEqual(6);
+    expect(sizes.length).toBeLessThanOrEqual(9);
+    for (const { values, counts, direction, landmark } of measurements)
+      counts?.forEach((count, size) => {
+        const value = values[size] ?? 0;
+        const rows = direction === 'length' || /depth/.test(landmark);
+        const per = (rows ? gauge?.rows : gauge?.stitches) ?? 0;
+        // Patterns round to a repeat of up to four stitches: at most two off.
+        expect(Math.abs(((count ?? 0) * (gauge?.overMm ?? 0)) / per - value)).toBeLessThanOrEqual(
+          (2 * (gauge?.overMm ?? 0)) / per + 1e-9,
+        );
+      });
+  });
+});
+
+describe('the examples together', () => {
+  it('R30: are found by slug, each once', () => {
+    expect(new Set(EXAMPLES.map(({ slug }) => slug)).size).toBe(EXAMPLES.length);
+    expect(findExample('waistcoat')?.record.kind).toBe('vest');
+    expect(findExample('nothing')).toBeUndefined();
+  });
+
+  it('R32: show every kind of reading and each way of drying and judging', () => {
+    const records = EXAMPLES.map(({ record }) => record);
+    const kinds = records.flatMap(({ evidence }) =>
+      evidence.flatMap(({ readings }) => readings.map(({ kind }) => kind)),
+    );
+    expect([...new Set(kinds)].sort()).toEqual(['count', 'extent', 'hang', 'set']);
+    expect(new Set(records.map(({ plan }) => plan.drying))).toEqual(new Set(['lay', 'pin']));
+    expect(new Set(records.map(({ plan }) => plan.judgeAt))).toEqual(
+      new Set(['dried', 'worn', 'rewashed']),
+    );
+  });
+});
