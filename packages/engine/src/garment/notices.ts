@@ -1,0 +1,123 @@
+import { stretchConflicts } from '../fabric/index.ts';
+import { meanOf, posterior, sdOf } from '../stats/index.ts';
+import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
+import type { Known } from './known.ts';
+
+/** What the knitter should know beside the numbers. */
+export const noticesOf = (
+  question: ForecastQuestion,
+  known: Known,
+  measurements: readonly MeasurementForecast[],
+): Notice[] => [
+  ...gaugeNotices(question, known),
+  ...disagreements(known),
+  ...stretchConflicts(known.model.fabric, known.post, question.specimens).map((text) => ({
+    code: 'stretched-below-flat',
+    text,
+  })),
+  ...pinNotices(question, measurements, known),
+  ...hangNotices(question, known),
+  ...cautions(question),
+];
+
+const gaugeNotices = (question: ForecastQuestion, known: Known): Notice[] => {
+  const out: Notice[] = [];
+  if (question.patternGauge === null)
+    out.push({
+      code: 'no-pattern-gauge',
+      text: 'The pattern’s gauge is not given, so counts cannot be worked out from its measurements: ranges are wide until it is.',
+    });
+  if (!known.evidence.some((e) => e.basis.kind === 'measured'))
+    out.push({
+      code: 'nothing-measured',
+      text: 'Nothing has been measured yet: this rests on the pattern and on assumptions alone. A swatch, washed as the garment will be, narrows it most.',
+    });
+  else if (!hasState(question, 'dried') && !hasState(question, 'rewashed'))
+    out.push({
+      code: 'never-washed',
+      text: 'Nothing has been measured after a wash, so how the fabric changes is assumed, not known.',
+    });
+  return out;
+};
+
+const hasState = (question: ForecastQuestion, state: string): boolean =>
+  question.specimens.some((s) =>
+    s.readings.some((r) => r.kind === 'set' || ('state' in r && r.state === state)),
+  ) || question.measured.some((m) => m.state === state);
+
+/**
+ * A reading that the rest of the evidence would call a 1 in 1,000 surprise is named: evidence is
+ * combined as if it agreed, so a slip of the tape would otherwise hide in the middle.
+ */
+const SURPRISE_Z = 3.29;
+
+const disagreements = (known: Known): Notice[] =>
+  known.evidence.flatMap((each) => {
+    if (each.basis.kind !== 'measured') return [];
+    const rest = known.evidence.filter((e) => e !== each);
+    const without = posterior(known.post.n, rest);
+    const miss = each.value - meanOf(without, each.form);
+    const z = miss / Math.hypot(sdOf(without, each.form), each.sd);
+    if (Math.abs(z) <= SURPRISE_Z) return [];
+    const way = miss > 0 ? 'larger' : 'smaller';
+    return [
+      {
+        code: 'evidence-disagrees',
+        text: `This does not agree with the rest, it is ${Math.abs(100 * Math.expm1(miss)).toFixed(0)} % ${way} than they suggest: ${each.basis.text}. Measure it again before trusting the range.`,
+      },
+    ];
+  });
+
+const pinNotices = (
+  question: ForecastQuestion,
+  measurements: readonly MeasurementForecast[],
+  known: Known,
+): Notice[] => {
+  if (question.drying !== 'pin') return [];
+  const over = measurements.filter((m, k) => {
+    const limit = known.passages[k]?.pinLimit ?? 0;
+    return m.pinnedMm !== null && m.pinnedMm > m.states.wet.p50Mm * (1 + limit);
+  });
+  return [
+    {
+      code: 'block-not-permanent',
+      text: 'What pinning gains, the next soak gives back in part or in whole: compare dried with rewashed.',
+    },
+    ...over.map((m) => ({
+      code: 'pinned-beyond-give',
+      text: `${m.name}: pinning to {mm:${m.pinnedMm}} asks for more than this fabric gives by hand from {mm:${m.states.wet.p50Mm.toFixed(1)}} wet; less is counted on.`,
+    })),
+  ];
+};
+
+const hangNotices = (question: ForecastQuestion, known: Known): Notice[] => {
+  const hangs = known.passages.some((p) => p.hang !== 0);
+  return question.mass === null && hangs
+    ? [
+        {
+          code: 'mass-guessed',
+          text: 'The garment’s weight is estimated from its size; weigh it, or the yarn in it, for a better figure of how far it hangs.',
+        },
+      ]
+    : [];
+};
+
+const cautions = (question: ForecastQuestion): Notice[] => {
+  const out: Notice[] = [];
+  if (question.drying === 'pin')
+    out.push({
+      code: 'caution-pins',
+      text: 'Pins are sharp: count them in and out, keep children and pets away, and feel the piece over by hand before anyone wears it.',
+    });
+  if (question.washing === 'machine-warm')
+    out.push({
+      code: 'caution-felting',
+      text: 'Warmth, agitation and sudden changes of temperature felt untreated wool for good.',
+    });
+  if (question.fibres.some((f) => f.fibre === 'acrylic'))
+    out.push({
+      code: 'caution-heat',
+      text: 'Steam or an iron ruins acrylic for good, and both burn skin.',
+    });
+  return out;
+};

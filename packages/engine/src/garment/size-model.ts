@@ -1,0 +1,154 @@
+import {
+  type Evidence,
+  type FabricModel,
+  type FabricQuestion,
+  fabricModel,
+  garmentTapeSd,
+} from '../fabric/index.ts';
+import { type Affine, add, constant, scale } from '../stats/index.ts';
+import type { ForecastQuestion, MeasuredOnGarment, MeasurementWanted } from './forecast-types.ts';
+
+/**
+ * The measurements of one garment as unknowns beside those of its fabric, in logarithms of
+ * millimetres, as knit. A measurement that is counted follows the gauge; one that is knit to length
+ * starts at that length whatever the gauge.
+ */
+export interface SizedMeasurement {
+  readonly wanted: MeasurementWanted;
+  /** Log of the length as knit. */
+  readonly asKnit: Affine;
+  /** The same in a garment begun afresh: shares the gauge, but nothing of the piece that exists. */
+  readonly afresh: Affine;
+  readonly targetMm: number | null;
+  readonly measured: readonly MeasuredOnGarment[];
+}
+
+export interface SizeModel {
+  readonly fabric: FabricModel;
+  readonly measurements: readonly SizedMeasurement[];
+  /** Evidence of the fabric and of what was measured at rest, without pins, on the garment itself. */
+  readonly evidence: readonly Evidence[];
+}
+
+/** One piece to another, in a counted width or height. Common practice, no source. */
+const PIECE_SD = 0.01;
+/** Knit to a length on the needles: the tape on bunched fabric errs. Common practice, no source. */
+const TO_LENGTH_SD = 0.02;
+/** Another stitch pattern than the garment's follows its gauge less closely. Assumption. */
+const OTHER_STITCH_SD = 0.04;
+/** A measurement that the pattern does not give is known only from the tape: as good as any length. */
+const UNKNOWN = { log: Math.log(400), sd: 10 };
+
+export const sizeModel = (question: ForecastQuestion): SizeModel => {
+  const fabric = fabricModel(fabricQuestion(question));
+  const measurements = question.measurements.flatMap((m) => sized(question, fabric, m));
+  const measured = measurements.flatMap((m) => restEvidence(question, fabric, m));
+  return { fabric, measurements, evidence: [...fabric.evidence, ...measured] };
+};
+
+export const fabricQuestion = (question: ForecastQuestion): FabricQuestion => question;
+
+const sized = (
+  question: ForecastQuestion,
+  fabric: FabricModel,
+  wanted: MeasurementWanted,
+): SizedMeasurement[] => {
+  const targetMm = wanted.values[question.chosen] ?? null;
+  const count = wanted.counts[question.chosen] ?? null;
+  const measured = question.measured.filter((m) => m.measurement === wanted.id);
+  const base = baseLog(fabric, wanted, targetMm, count);
+  if (base === null && measured.length === 0) return [];
+  const { unknowns } = fabric;
+  const start = base ?? unknowns.fresh(UNKNOWN.log, UNKNOWN.sd);
+  const sd = spread(question, wanted);
+  const one = () => add(start, unknowns.fresh(0, sd));
+  const asKnit = one();
+  return [{ wanted, asKnit, afresh: measured.length > 0 ? one() : asKnit, targetMm, measured }];
+};
+
+const spread = (question: ForecastQuestion, wanted: MeasurementWanted): number =>
+  Math.hypot(
+    wanted.worked === 'counted' ? PIECE_SD : TO_LENGTH_SD,
+    wanted.worked === 'counted' && wanted.stitch !== question.stitch ? OTHER_STITCH_SD : 0,
+  );
+
+/** Log length as knit before the scatter of this piece; null where the pattern says nothing. */
+const baseLog = (
+  fabric: FabricModel,
+  wanted: MeasurementWanted,
+  targetMm: number | null,
+  count: number | null,
+): Affine | null => {
+  if (wanted.worked === 'to-length') return targetMm === null ? null : constant(Math.log(targetMm));
+  const pitch = fabric.asKnit[wanted.direction];
+  if (count !== null) return add(constant(Math.log(count)), pitch);
+  if (targetMm === null) return null;
+  const printed = fabric.patternPitch[wanted.direction];
+  return add(constant(Math.log(targetMm)), scale(printed, -1), pitch);
+};
+
+/** Log of the length in a state at rest without pins. */
+export const logIn = (
+  fabric: FabricModel,
+  size: Affine,
+  wanted: MeasurementWanted,
+  state: 'asKnit' | 'wet' | 'dried' | 'rewashed',
+): Affine => {
+  const d = wanted.direction;
+  if (state === 'asKnit') return size;
+  const dried = add(size, fabric.driedOverAsKnit[d]);
+  if (state === 'dried') return dried;
+  return add(dried, state === 'wet' ? fabric.wetOverDried[d] : fabric.rewashedOverDried[d]);
+};
+
+/** States whose rest length is linear in the unknowns whatever the plan. */
+const ALWAYS_REST = new Set(['asKnit', 'wet', 'rewashed']);
+
+const restEvidence = (
+  question: ForecastQuestion,
+  fabric: FabricModel,
+  m: SizedMeasurement,
+): Evidence[] =>
+  m.measured.flatMap((measured) => {
+    const rest =
+      ALWAYS_REST.has(measured.state) || (measured.state === 'dried' && question.drying === 'lay');
+    if (!rest) return [];
+    const state = measured.state as 'asKnit' | 'wet' | 'dried' | 'rewashed';
+    return [tapeEvidence(m, measured, logIn(fabric, m.asKnit, m.wanted, state), 0, 0)];
+  });
+
+/** A tape reading of the garment: log value = form + shift, with the tape's error and `extraSd`. */
+export const tapeEvidence = (
+  m: SizedMeasurement,
+  measured: MeasuredOnGarment,
+  form: Affine,
+  shift: number,
+  extraSd: number,
+): Evidence => {
+  const value = inSpan(measured, m.wanted.span);
+  const flatMm = m.wanted.span === 'around' ? value / 2 : value;
+  return {
+    form,
+    value: Math.log(value) - shift,
+    sd: Math.hypot(garmentTapeSd(flatMm), extraSd),
+    basis: {
+      id: `measured:${measured.id}`,
+      kind: 'measured',
+      text: `${m.wanted.name}: {mm:${measured.value}} ${measured.span === 'flat' && m.wanted.span === 'around' ? 'flat, ' : ''}${STATE_WORDS[measured.state]}`,
+      source: null,
+    },
+  };
+};
+
+/** A girth is twice its flat width; the other way round likewise. */
+export const inSpan = (measured: MeasuredOnGarment, span: 'flat' | 'around'): number =>
+  measured.span === span ? measured.value : measured.value * (span === 'around' ? 2 : 0.5);
+
+const STATE_WORDS: Readonly<Record<MeasuredOnGarment['state'], string>> = {
+  asKnit: 'as knit',
+  wet: 'wet',
+  pinned: 'pinned',
+  dried: 'dried',
+  worn: 'worn',
+  rewashed: 'after later washes',
+};
