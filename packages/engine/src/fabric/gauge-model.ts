@@ -8,7 +8,7 @@ import {
   Unknowns,
 } from '../stats/index.ts';
 import type { Basis } from './basis.ts';
-import { classPitch } from './class-pitch.ts';
+import { ANY_YARN, classPitch } from './class-pitch.ts';
 import { type Evidence, type FabricModel, type FabricQuestion, pitchIn } from './fabric-model.ts';
 import { growthPrior, type PerDirection } from './growth-priors.ts';
 import type { Direction } from './specimen.ts';
@@ -58,14 +58,25 @@ export const fabricPosterior = (
 ): Posterior => posterior(model.unknowns.count, evidence);
 
 const startingPitch = (unknowns: Unknowns, question: FabricQuestion) => {
-  const start = classPitch(question.weightClass, question.metresPer100g);
+  // A printed gauge says more of this garment than the class of its yarn, which is then left out.
+  const start =
+    question.patternGauge === null
+      ? classPitch(question.weightClass, question.metresPer100g)
+      : { ...ANY_YARN, basis: null };
   const width = unknowns.fresh(start.mean, start.sd);
-  const shape = unknowns.fresh(
-    -Math.log(PLAIN_RATIO),
-    question.stitch === 'stockinette' ? 0.09 : 0.2,
-  );
-  return { pitch: { width, length: add(width, shape) }, bases: [start.basis] };
+  const shape = unknowns.fresh(-Math.log(PLAIN_RATIO), shapeSd(question));
+  return {
+    pitch: { width, length: add(width, shape) },
+    bases: start.basis === null ? [] : [start.basis],
+  };
 };
+
+/**
+ * SD of the log of height over width of a stitch about Munden's: plain knit keeps to it, other
+ * patterns do not, and a printed gauge brings its own. Assumption.
+ */
+const shapeSd = (question: FabricQuestion): number =>
+  question.patternGauge !== null ? 0.5 : question.stitch === 'stockinette' ? 0.09 : 0.2;
 
 /** The printed pitch, or where none is printed what the yarn suggests, as unknown as that is. */
 const patternPitch = (unknowns: Unknowns, question: FabricQuestion, asKnit: Both) => {

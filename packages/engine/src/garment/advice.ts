@@ -1,7 +1,7 @@
 import type { Draws } from './draws.ts';
 import type { FitTarget } from './fit.ts';
 import type { Advice, ForecastQuestion, NeedleAdvice } from './forecast-types.ts';
-import { bestSize, type SizeScore, scoreSizes } from './size-choice.ts';
+import { bestSize, type SizeScore, sizeScorer } from './size-choice.ts';
 
 /**
  * One needle size changes the pitch by about this (log): half a stitch to one stitch in 20 over
@@ -23,10 +23,11 @@ export const adviseSize = (
   targets: readonly FitTarget[],
   hasEvidence: boolean,
 ): SizeAdvice => {
-  const scores = scoreSizes(question, draws, targets);
+  const scoreAt = sizeScorer(question, draws, targets);
+  const scores = question.sizes.flatMap((_, at) => scoreAt(at) ?? []);
   const best = bestSize(scores);
   if (best === null) return { scores, advice: nothingToJudge(question, targets) };
-  const needle = hasEvidence ? needleFor(question, draws, targets, best) : noNeedle(best);
+  const needle = hasEvidence ? needleFor(question, draws, targets, best) : NO_NEEDLE;
   const chosen = scores.find((s) => s.at === question.chosen) ?? null;
   return {
     scores,
@@ -78,10 +79,10 @@ interface NeedleVerdict {
   readonly clause: string;
 }
 
-const noNeedle = (_best: SizeScore): NeedleVerdict => ({
+const NO_NEEDLE: NeedleVerdict = {
   direction: 'no-evidence',
   clause: '; nothing has been measured yet, so swatch before changing needle',
-});
+};
 
 const needleFor = (
   question: ForecastQuestion,
@@ -89,12 +90,11 @@ const needleFor = (
   targets: readonly FitTarget[],
   best: SizeScore,
 ): NeedleVerdict => {
-  const at = (shift: number): SizeScore | undefined =>
-    scoreSizes(question, draws, targets, shift).find((s) => s.at === best.at);
+  const at = (shift: number): SizeScore | null =>
+    sizeScorer(question, draws, targets, shift)(best.at);
   const larger = at(NEEDLE_STEP);
   const smaller = at(-NEEDLE_STEP);
-  const gain = (s: SizeScore | undefined): number =>
-    s ? better(s, best) : Number.NEGATIVE_INFINITY;
+  const gain = (s: SizeScore | null): number => (s ? better(s, best) : Number.NEGATIVE_INFINITY);
   const up = gain(larger);
   const down = gain(smaller);
   if (Math.max(up, down) <= 0) return { direction: 'keep', clause: '; keep the needle' };

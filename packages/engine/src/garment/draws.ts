@@ -23,8 +23,8 @@ export interface Draws {
   readonly kept: Float64Array;
   /** Standard normal that says how far this fabric gives more or less than its data row. */
   readonly give: Float64Array;
-  /** Independent standard normals, one column per measurement, for the doubt about the body. */
-  readonly body: readonly Float64Array[];
+  /** Independent standard normals for the doubt about a body landmark; the same each time for a name. */
+  body(name: string): Float64Array;
 }
 
 type ByDirection = Readonly<Record<'width' | 'length', Float64Array>>;
@@ -65,7 +65,16 @@ export const drawAll = (
     rewashedOverDried: both(growth[2]),
     kept: fill(options.n, () => share(source.uniform())),
     give: fill(options.n, source.normal),
-    body: measurements.map(() => fill(options.n, source.normal)),
+    body: bodyColumns(options.n, source),
+  };
+};
+
+const bodyColumns = (n: number, source: RandomSource) => {
+  const made = new Map<string, Float64Array>();
+  return (name: string): Float64Array => {
+    const column = made.get(name) ?? fill(n, source.normal);
+    made.set(name, column);
+    return column;
   };
 };
 

@@ -42,13 +42,18 @@ export const bounds = (target: FitTarget): { low: number; high: number } => {
   return { low: base + target.wanted.min, high: base + target.wanted.max };
 };
 
-/** −1 too small, 0 in range, +1 too large, per draw. */
-export const verdicts = (draws: Draws, target: FitTarget, lengths: Float64Array): Int8Array => {
+/** −1 too small, 0 in range, +1 too large, per draw of `factor` times the lengths. */
+export const verdicts = (
+  draws: Draws,
+  target: FitTarget,
+  lengths: Float64Array,
+  factor = 1,
+): Int8Array => {
   const { low, high } = bounds(target);
-  const body = draws.body[target.at];
+  const body = bodyNoise(draws, target);
   const out = new Int8Array(draws.n);
   for (let i = 0; i < draws.n; i++) {
-    const fitted = lengths[i]! - target.bodySd * (body?.[i] ?? 0);
+    const fitted = factor * lengths[i]! - target.bodySd * body[i]!;
     out[i] = fitted < low ? -1 : fitted > high ? 1 : 0;
   }
   return out;
@@ -112,8 +117,12 @@ const judge = (draws: Draws, target: FitTarget, state: ForecastState) => {
   return { fit, verdict };
 };
 
+/** Normals for the doubt about the body, the same for every size and state. */
+const bodyNoise = (draws: Draws, target: FitTarget): Float64Array =>
+  draws.body(`body ${target.wanted.landmark}`);
+
 const ease = (draws: Draws, target: FitTarget, lengths: Float64Array): Float64Array => {
-  const body = draws.body[target.at]!;
+  const body = bodyNoise(draws, target);
   const given = target.wanted.body ?? 0;
   return lengths.map((length, i) => length - given - target.bodySd * body[i]!);
 };

@@ -1,4 +1,4 @@
-import { FORECAST_STATES, type ForecastState } from '../fabric/index.ts';
+import type { ForecastState } from '../fabric/index.ts';
 import { adviseSize } from './advice.ts';
 import { type Draws, drawAll } from './draws.ts';
 import { fitOf, fitTargets, rangeOf } from './fit.ts';
@@ -9,7 +9,7 @@ import type {
   MeasurementForecast,
   Range,
 } from './forecast-types.ts';
-import { gaugeOf } from './gauge-steps.ts';
+import { gaugeOf, logNormalRange } from './gauge-steps.ts';
 import { type Known, learn } from './known.ts';
 import { noticesOf } from './notices.ts';
 import { logIn, type SizedMeasurement } from './size-model.ts';
@@ -61,10 +61,6 @@ const measurementForecast = (
   k: number,
 ): MeasurementForecast => {
   const passage = known.passages[k]!;
-  const knit = draws.asKnit[k]!;
-  const states = Object.fromEntries(
-    FORECAST_STATES.map((state) => [state, rangeOf(lengthsIn(draws, knit, passage, state))]),
-  ) as Record<ForecastState, Range>;
   const dried = logIn(known.model.fabric, m.asKnit, m.wanted, 'dried');
   return {
     id: m.wanted.id,
@@ -73,7 +69,7 @@ const measurementForecast = (
     direction: m.wanted.direction,
     span: m.wanted.span,
     targetMm: m.targetMm,
-    states,
+    states: statesOf(known, draws, m, k),
     pinnedMm: passage.pinnedTo,
     standsOn: [
       ...standsOn(dried, known.evidence),
@@ -81,5 +77,27 @@ const measurementForecast = (
       ...(passage.hang === 0 ? [] : ['hang']),
       `growth-${m.wanted.direction}`,
     ],
+  };
+};
+
+/** Lengths at rest are log-normal and closed; what pins and hanging change is drawn. */
+const statesOf = (
+  known: Known,
+  draws: Draws,
+  m: SizedMeasurement,
+  k: number,
+): Record<ForecastState, Range> => {
+  const passage = known.passages[k]!;
+  const closed = (state: 'asKnit' | 'wet' | 'dried' | 'rewashed'): Range =>
+    logNormalRange(known.post, logIn(known.model.fabric, m.asKnit, m.wanted, state));
+  const drawn = (state: ForecastState): Range =>
+    rangeOf(lengthsIn(draws, draws.asKnit[k]!, passage, state));
+  const dried = passage.pinnedTo === null ? closed('dried') : drawn('dried');
+  return {
+    asKnit: closed('asKnit'),
+    wet: closed('wet'),
+    dried,
+    worn: passage.hang === 0 ? dried : drawn('worn'),
+    rewashed: closed('rewashed'),
   };
 };

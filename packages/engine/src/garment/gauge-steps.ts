@@ -8,7 +8,7 @@ import {
   pitchIn,
   type RestState,
 } from '../fabric/index.ts';
-import { meanOf, type Posterior, sdOf, Z95 } from '../stats/index.ts';
+import { type Affine, meanOf, type Posterior, sdOf, Z95 } from '../stats/index.ts';
 import type { ForecastQuestion, GaugeForecast, GaugeStep, Range } from './forecast-types.ts';
 
 /**
@@ -49,8 +49,10 @@ const pitchRange = (
   post: Posterior,
   direction: Direction,
   state: ForecastState,
-): Range => {
-  const form = pitchIn(model, direction, REST[state]);
+): Range => logNormalRange(post, pitchIn(model, direction, REST[state]));
+
+/** 5, 50 and 95 % of a length whose logarithm is this form. */
+export const logNormalRange = (post: Posterior, form: Affine): Range => {
   const mean = meanOf(post, form);
   const half = Z95 * sdOf(post, form);
   return { p05Mm: Math.exp(mean - half), p50Mm: Math.exp(mean), p95Mm: Math.exp(mean + half) };

@@ -14,34 +14,46 @@ export interface SizeScore {
   readonly at: number;
 }
 
+/** A target's finished lengths in the chosen size begun afresh, and their median. */
+interface Base {
+  readonly target: FitTarget;
+  readonly lengths: Float64Array;
+  readonly median: number;
+}
+
+/** `scoreAt(i)`: how size i fares; null where it lacks a wanted measurement or nothing is wanted. */
+export type ScoreAt = (at: number) => SizeScore | null;
+
 /**
- * Every size of the pattern begun afresh at this gauge, on the same draws. `shift` moves the log
- * pitch: a what-if of another needle. Sizes that lack a wanted measurement are left out.
+ * Sizes of the pattern begun afresh at this gauge, on the same draws. `shift` moves the log pitch:
+ * a what-if of another needle. Another size is the chosen one scaled, pins and all.
  */
-export const scoreSizes = (
+export const sizeScorer = (
   question: ForecastQuestion,
   draws: Draws,
   targets: readonly FitTarget[],
   shift = 0,
-): SizeScore[] => {
-  const bases = targets.map((t) => finished(question, draws, t, shift));
-  return question.sizes.flatMap((size, at) => {
+): ScoreAt => {
+  const bases = targets.map((t) => baseOf(question, draws, t, shift));
+  return (at) => {
     const ratios = targets.map((t) => sizeRatio(question, t, at));
-    if (targets.length === 0 || ratios.some((r) => r === null)) return [];
-    const lengths = bases.map((base, k) => base.map((v) => v * ratios[k]!));
-    return [score(draws, targets, lengths, size, at)];
-  });
+    const known = ratios.filter((r): r is number => r !== null);
+    if (targets.length === 0 || known.length < ratios.length) return null;
+    return score(draws, bases, known, question.sizes[at] ?? '', at);
+  };
 };
 
-const finished = (
+const baseOf = (
   question: ForecastQuestion,
   draws: Draws,
   target: FitTarget,
   shift: number,
-): Float64Array => {
+): Base => {
   const counted = target.measurement.wanted.worked === 'counted';
   const log = draws.afresh[target.at]!;
-  return lengthsIn(draws, log, target.passage, question.judgeAt, counted ? shift : 0);
+  const moved = counted ? shift : 0;
+  const lengths = lengthsIn(draws, log, target.passage, question.judgeAt, moved);
+  return { target, lengths, median: quantilesInPlace(lengths.slice(), [0.5])[0]! };
 };
 
 /** How much larger another size is made than the chosen one: by its counts, else by its lengths. */
@@ -58,31 +70,31 @@ const sizeRatio = (question: ForecastQuestion, target: FitTarget, at: number): n
 
 const score = (
   draws: Draws,
-  targets: readonly FitTarget[],
-  lengths: readonly Float64Array[],
+  bases: readonly Base[],
+  ratios: readonly number[],
   size: string,
   at: number,
 ): SizeScore => {
-  const all = targets.map((t, k) => verdicts(draws, t, lengths[k]!));
-  const medians = lengths.map((values) => quantilesInPlace(values, [0.5])[0]!);
-  const misses = targets.map((t, k) => ({
-    landmark: t.wanted.landmark,
-    byMm: outside(t, medians[k]!),
+  const judged = bases.map(({ target, lengths, median }, k) => ({
+    landmark: target.wanted.landmark,
+    verdict: verdicts(draws, target, lengths, ratios[k]),
+    p50Mm: median * ratios[k]!,
+    byMm: outside(target, median * ratios[k]!),
   }));
-  const worst = misses.reduce<SizeScore['worst']>(
+  const worst = judged.reduce<SizeScore['worst']>(
     (a, b) => (b.byMm !== 0 && Math.abs(b.byMm) > Math.abs(a?.byMm ?? 0) ? b : a),
     null,
   );
   const fit: SizeFit = {
     size,
-    chanceAll: shareAll(all) ?? 0,
-    landmarks: targets.map((t, k) => ({
-      landmark: t.wanted.landmark,
-      p50Mm: medians[k]!,
-      chance: share(all[k]!, 0),
+    chanceAll: shareAll(judged.map((j) => j.verdict)) ?? 0,
+    landmarks: judged.map(({ landmark, p50Mm, verdict }) => ({
+      landmark,
+      p50Mm,
+      chance: share(verdict, 0),
     })),
   };
-  return { fit, miss: misses.reduce((sum, m) => sum + Math.abs(m.byMm), 0), worst, at };
+  return { fit, miss: judged.reduce((sum, j) => sum + Math.abs(j.byMm), 0), worst, at };
 };
 
 /** Signed distance of a length outside the wanted range; 0 inside. */
