@@ -1,0 +1,43 @@
+import { explain } from '@dryflat/engine/units';
+import { askForecast, faultsOf, isDoubt } from '@dryflat/record';
+import { faultLines, inUnits } from '../faults.ts';
+import { called, openRecord } from '../files.ts';
+import type { Ending, Surroundings } from '../surroundings.ts';
+
+interface Checked {
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Whether a file is sound, what in it is doubtful, and what a forecast still waits for. */
+const checkOne = async (path: string, surroundings: Surroundings): Promise<Checked> => {
+  const where = called(path);
+  const opened = await openRecord(path, surroundings);
+  if (!opened.ok) return { out: '', err: faultLines(where, opened.faults, 'cm') };
+  const { record, notices } = opened.value;
+  const found = faultsOf(record);
+  const faults = found.filter((fault) => !isDoubt(fault));
+  if (faults.length > 0) return { out: '', err: faultLines(where, faults, 'cm') };
+  const question = askForecast(record);
+  const waiting = question.ok ? [] : question.faults;
+  const remarks = [
+    ...notices,
+    ...found.map((doubt) => `worth a second look: ${explain(doubt)}`),
+    ...waiting.map((fault) => `a forecast waits for this: ${explain(fault)}`),
+  ];
+  const verdict = waiting.length === 0 ? 'sound, and ready for a forecast' : 'sound';
+  const lines = [verdict, ...remarks.map((remark) => inUnits(remark, 'cm'))];
+  return { out: lines.map((line) => `${where}: ${line}\n`).join(''), err: '' };
+};
+
+/** `dryflat check FILE…`: every file is looked at; one that is not sound makes the whole end with 2. */
+export const checkCommand = async (
+  paths: readonly string[],
+  surroundings: Surroundings,
+): Promise<Ending> => {
+  const checked: Checked[] = [];
+  for (const path of paths) checked.push(await checkOne(path, surroundings));
+  const err = checked.map((each) => each.err).join('');
+  if (err !== '') return { code: 2, out: '', err };
+  return { code: 0, out: checked.map((each) => each.out).join(''), err: '' };
+};

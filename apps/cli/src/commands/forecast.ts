@@ -1,0 +1,86 @@
+import { forecast } from '@dryflat/engine/garment';
+import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
+import { askForecast, faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
+import { refused, type Units } from '../faults.ts';
+import { called, openRecord } from '../files.ts';
+import { forecastJson } from '../json/forecast-json.ts';
+import { faultsIn, oneOf, wholeNumber } from '../options.ts';
+import { report } from '../print/report.ts';
+import { styleFor } from '../print/style.ts';
+import type { Words } from '../print/words.ts';
+import { done, type Ending, type Surroundings } from '../surroundings.ts';
+
+/** Options as they are typed; all texts. */
+export interface ForecastFlags {
+  readonly json?: boolean;
+  readonly units: string;
+  readonly words: string;
+  readonly size?: string;
+  readonly seed: string;
+  readonly draws: string;
+}
+
+/** Seeds of the sampler are 32 bits; fewer than 1,000 draws leave the ends of a range to chance. */
+export const SEED_MOST = 4_294_967_295;
+export const DRAWS_LEAST = 1_000;
+export const DRAWS_MOST = 1_000_000;
+
+interface Chosen {
+  readonly units: Units;
+  readonly words: Words;
+  readonly seed: number;
+  readonly draws: number;
+}
+
+const readFlags = (flags: ForecastFlags): Result<Chosen> => {
+  const units = oneOf('--units', flags.units, ['cm', 'in'] as const);
+  const words = oneOf('--words', flags.words, ['us', 'uk'] as const);
+  const seed = wholeNumber('--seed', flags.seed, 0, SEED_MOST);
+  const draws = wholeNumber('--draws', flags.draws, DRAWS_LEAST, DRAWS_MOST);
+  if (units.ok && words.ok && seed.ok && draws.ok)
+    return ok({ units: units.value, words: words.value, seed: seed.value, draws: draws.value });
+  return fail(...faultsIn(units, words, seed, draws));
+};
+
+const noSuchSize = (given: string, sizes: readonly string[]): Fault => ({
+  code: 'size-not-in-pattern',
+  field: '--size',
+  given,
+  problem: 'the pattern has no size of this name',
+  mend:
+    sizes.length === 0
+      ? 'Enter its sizes in pattern.sizes first.'
+      : `Choose one of ${sizes.map((size) => `"${size}"`).join(', ')}.`,
+});
+
+/** The record as if that size were being knit; the file itself stays as it is. */
+const inSize = (record: GarmentRecord, size: string | undefined): Result<GarmentRecord> => {
+  if (size === undefined) return ok(record);
+  const { sizes } = record.pattern;
+  if (!sizes.includes(size)) return fail(noSuchSize(size, sizes));
+  return ok({ ...record, pattern: { ...record.pattern, chosen: size } });
+};
+
+/** `dryflat forecast FILE`: what the garment will measure in each state, as a table or as JSON. */
+export const forecastCommand = async (
+  path: string,
+  flags: ForecastFlags,
+  surroundings: Surroundings,
+): Promise<Ending> => {
+  const chosen = readFlags(flags);
+  if (!chosen.ok) return refused('dryflat forecast', chosen.faults);
+  const { units, words, seed, draws } = chosen.value;
+  const opened = await openRecord(path, surroundings);
+  if (!opened.ok) return refused(called(path), opened.faults, units);
+  const sized = inSize(opened.value.record, flags.size);
+  if (!sized.ok) return refused(called(path), sized.faults, units);
+  const question = askForecast(sized.value);
+  if (!question.ok) return refused(called(path), question.faults, units);
+
+  const answer = forecast(question.value, { seed, draws });
+  const doubts = faultsOf(sized.value).filter(isDoubt).map(explain);
+  const notices = [...opened.value.notices, ...doubts];
+  if (flags.json) return done(forecastJson(sized.value, answer, notices, units));
+  const style = styleFor(surroundings.colours);
+  return done(report(sized.value, answer, notices, { units, words, style }));
+};

@@ -1,0 +1,65 @@
+import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
+import { type ReadRecord, readRecord } from '@dryflat/record';
+import type { Surroundings } from './surroundings.ts';
+
+/** How a file is called in messages. */
+export const called = (path: string): string => (path === '-' ? 'standard input' : path);
+
+const READING: Readonly<Record<string, readonly [problem: string, mend: string]>> = {
+  ENOENT: [
+    'there is no such file',
+    'Check the name, or make one: dryflat example waistcoat -o FILE.',
+  ],
+  EISDIR: ['this is a folder', 'Name a file in it.'],
+  EACCES: [
+    'the file may not be read',
+    'Change its permissions, or copy it to a place of your own.',
+  ],
+};
+
+const WRITING: Readonly<Record<string, readonly [problem: string, mend: string]>> = {
+  EEXIST: ['there is a file of that name', 'Choose another name, or add --force to replace it.'],
+  EISDIR: ['this is a folder', 'Name a file in it.'],
+  ENOENT: ['there is no such folder', 'Make the folder first, or choose another.'],
+  ENOTDIR: ['a part of the path is not a folder', 'Choose another path.'],
+  EACCES: ['the file may not be written', 'Choose a place that you may write to.'],
+  EROFS: ['the file may not be written', 'Choose a place that you may write to.'],
+};
+
+/** The system's error as a fault; anything that is not one of these is a bug and is thrown on. */
+const systemFault = (
+  error: unknown,
+  known: Readonly<Record<string, readonly [string, string]>>,
+): Fault => {
+  const code = (error as NodeJS.ErrnoException).code ?? '';
+  const [problem, mend] = known[code] ?? [];
+  if (problem === undefined || mend === undefined) throw error;
+  return { code: `file-${code.toLowerCase()}`, field: 'file', given: '', problem, mend };
+};
+
+/** Reads the garment record in a file; every fault of its structure is reported. */
+export const openRecord = async (
+  path: string,
+  surroundings: Surroundings,
+): Promise<Result<ReadRecord>> => {
+  try {
+    return readRecord(await surroundings.read(path));
+  } catch (error) {
+    return fail(systemFault(error, READING));
+  }
+};
+
+/** Writes a text to a new file, or over an old one with `replace`. */
+export const save = async (
+  path: string,
+  text: string,
+  replace: boolean,
+  surroundings: Surroundings,
+): Promise<Result<null>> => {
+  try {
+    await surroundings.write(path, text, replace);
+    return ok(null);
+  } catch (error) {
+    return fail(systemFault(error, WRITING));
+  }
+};

@@ -1,0 +1,82 @@
+/**
+ * What `--help` teaches. Every line that begins with `$ ` is run as it stands by a test, in a folder
+ * of its own, in the order of the page.
+ */
+export const OVERVIEW = `
+Dryflat tells what a hand-knitted garment will measure when it is dry: off the
+needles, wet, dried, worn, and washed again. Every length belongs to one of
+these states, and a number of one state is never used for another.
+
+  as knit    off the needles, rested, never wet
+  wet        soaked through, laid flat without stretch
+  dried      dry, pins out, rested
+  worn       after hanging under its own weight on a body
+  rewashed   after a later soak, dried without pins
+
+A garment is one file. To see one and its forecast:
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat forecast waistcoat.json
+
+A chest may be measured flat (across one layer) or around (all the way round,
+twice as much). The file says which; where it does not, you are asked:
+"span": "flat" or "span": "around".
+
+Exit codes: 0 done; 2 something given cannot be used, with one line for each
+fault on standard error, nothing printed and nothing written; 1 a fault of the
+program itself. FILE may be - for standard input.
+
+More about one command: dryflat help COMMAND
+`;
+
+export const FORECAST = `
+Prints each measurement in five states side by side: the likeliest number, and
+below it the range that should hold nine times in ten. Then gauge, fit, what
+you should know, and what every number stands on: measured by you, published,
+or custom of the craft without a source.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat forecast waistcoat.json --units in
+  $ dryflat forecast waistcoat.json --json --seed 7
+
+The same file and seed give the same bytes. --json prints one object, lengths
+in millimetres: measurements[].states.dried.p50Mm is the likeliest dried
+length, p05Mm and p95Mm the ends of its range.
+`;
+
+export const CHECK = `
+Looks at files and says whether they are sound: every fault with its field,
+what was given and how to mend it. A number that is possible but unlikely is
+"worth a second look" and stops nothing.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat check waistcoat.json
+`;
+
+export const NEW = `
+Makes a record to fill in, with the usual measurements of its kind and no
+number guessed. Lengths in a file are millimetres.
+
+  $ dryflat new --kind hat --name "Harbour hat" -o hat.json
+  $ dryflat check hat.json
+
+A file that is there already is kept, unless you add --force.
+`;
+
+export const EXAMPLE = `
+Lists the examples, or prints one. They are invented garments that show
+different evidence, from no swatch at all to a finished garment on the bed.
+
+  $ dryflat example
+  $ dryflat example lace-shawl -o shawl.json
+`;
+
+export const SCHEMA = `
+Prints the JSON Schema of a record, for editors and other programs.
+
+  $ dryflat schema
+`;
+
+/** Command lines of a page, as a reader would type them. */
+export const commandsIn = (page: string): string[] =>
+  [...page.matchAll(/^ *\$ (.+)$/gm)].map(([, line]) => line ?? '');

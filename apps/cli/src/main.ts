@@ -1,0 +1,29 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { text } from 'node:stream/consumers';
+import { wantsColours } from './print/style.ts';
+import { runProgram } from './program.ts';
+import type { Surroundings } from './surroundings.ts';
+
+const surroundings: Surroundings = {
+  read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
+  write: (path, content, replace) => writeFile(path, content, { flag: replace ? 'w' : 'wx' }),
+  random: Math.random,
+  colours: wantsColours(process.stdout.isTTY === true, process.env),
+};
+
+// A reader that closes early (`dryflat … | head`) is no fault of anybody.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+try {
+  const { code, out, err } = await runProgram(process.argv.slice(2), surroundings);
+  process.stdout.write(out);
+  process.stderr.write(err);
+  process.exitCode = code;
+} catch (error) {
+  process.stderr.write(
+    `dryflat: this is a fault of the program, not of your file.\n${(error as Error).stack}\n`,
+  );
+  process.exitCode = 1;
+}

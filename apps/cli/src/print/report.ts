@@ -1,0 +1,71 @@
+import type { Forecast } from '@dryflat/engine/garment';
+import type { GarmentRecord } from '@dryflat/record';
+import { inUnits, type Units } from '../faults.ts';
+import { basisLines, numbered } from './bases.ts';
+import { cite } from './cite.ts';
+import { fitLines, sizeLines } from './fit.ts';
+import { gaugeLines } from './gauge.ts';
+import { measurementLines } from './measurements.ts';
+import type { Style } from './style.ts';
+import { hanging } from './text.ts';
+import type { Words } from './words.ts';
+
+export interface Reporting {
+  readonly units: Units;
+  readonly words: Words;
+  readonly style: Style;
+}
+
+const titleLines = (record: GarmentRecord, forecast: Forecast, { units, style }: Reporting) => {
+  const size = forecast.chosenSize === null ? '' : `, size ${forecast.chosenSize}`;
+  const unit = units === 'cm' ? 'centimetres' : 'inches';
+  return [
+    style.strong(`${record.name}${size}`),
+    ...hanging(
+      '',
+      `All lengths in ${unit}. Below each likeliest number stands the range that should hold nine times in ten.`,
+    ).map(style.quiet),
+  ];
+};
+
+const adviceLines = ({ advice }: Forecast, { units }: Reporting): string[] =>
+  advice.sentence === '' ? [] : hanging('', inUnits(advice.sentence, units));
+
+/** Notices of the engine and of the file, one paragraph each, none hidden. */
+const noticeLines = (texts: readonly string[], { units, style }: Reporting): string[] =>
+  texts.length === 0
+    ? []
+    : [style.warning('To know'), ...texts.flatMap((text) => hanging('  - ', inUnits(text, units)))];
+
+const withHeading = ([first, ...rest]: readonly string[], style: Style): string[] =>
+  first === undefined ? [] : [style.heading(first), ...rest];
+
+/** The whole forecast for a reader at a terminal: measurements, gauge, fit, notices, evidence. */
+export const report = (
+  record: GarmentRecord,
+  forecast: Forecast,
+  notices: readonly string[],
+  reporting: Reporting,
+): string => {
+  const { units, words, style } = reporting;
+  const blocks = [
+    titleLines(record, forecast, reporting),
+    measurementLines(forecast, numbered(forecast.evidence), units, style),
+    withHeading(gaugeLines(forecast, units, words), style),
+    withHeading(fitLines(forecast, units, words), style),
+    withHeading(sizeLines(forecast), style),
+    adviceLines(forecast, reporting),
+    noticeLines([...forecast.notices.map(({ text }) => text), ...notices], reporting),
+    withHeading(basisLines(forecast.evidence, cite, units), style),
+    [
+      style.quiet(
+        `${forecast.draws} draws from seed ${forecast.seed}: the same file and seed give the same bytes.`,
+      ),
+    ],
+  ];
+  const text = blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
+    .join('\n\n');
+  return `${text.replaceAll('\u00a0', ' ')}\n`;
+};

@@ -1,0 +1,115 @@
+import { Command, CommanderError } from 'commander';
+import { checkCommand } from './commands/check.ts';
+import { exampleCommand } from './commands/example.ts';
+import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
+import type { OutputFlags } from './commands/give.ts';
+import { type NewFlags, newCommand } from './commands/new.ts';
+import { schemaCommand } from './commands/schema.ts';
+import { CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, SCHEMA } from './help/pages.ts';
+import type { Ending, Surroundings } from './surroundings.ts';
+
+type Finish = (ending: Ending) => void;
+
+const addForecast = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('forecast')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('what it will measure in each state, and how it will fit')
+    .description(FORECAST.trim())
+    .option('--json', 'one JSON object instead of the table')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .option('--size <LABEL>', 'another of the pattern’s sizes than the one being knit')
+    .option('--seed <N>', 'start of the random draws', '1')
+    .option('--draws <N>', 'number of random draws', '10000')
+    .action(async (file: string, flags: ForecastFlags) =>
+      finish(await forecastCommand(file, flags, surroundings)),
+    );
+
+const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('check')
+    .argument('<FILE...>', 'garment records, or - for standard input')
+    .summary('whether files are sound, and what to mend')
+    .description(CHECK.trim())
+    .action(async (files: string[]) => finish(await checkCommand(files, surroundings)));
+
+const addNew = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('new')
+    .summary('a record to fill in')
+    .description(NEW.trim())
+    .option('--kind <KIND>', 'kind of garment; a wrong one lists them all', 'other')
+    .option('--name <NAME>', 'what you call it', 'A new garment')
+    .option('-o, --output <FILE>', 'file to write; printed where left out')
+    .option('--force', 'replace a file that is there')
+    .action(async (flags: NewFlags) => finish(await newCommand(flags, surroundings)));
+
+const addExample = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('example')
+    .argument('[NAME]', 'one of the list')
+    .summary('list the examples, or print one')
+    .description(EXAMPLE.trim())
+    .option('-o, --output <FILE>', 'file to write; printed where left out')
+    .option('--force', 'replace a file that is there')
+    .action(async (name: string | undefined, flags: OutputFlags) =>
+      finish(await exampleCommand(name, flags, surroundings)),
+    );
+
+const addSchema = (program: Command, finish: Finish) =>
+  program
+    .command('schema')
+    .summary('the JSON Schema of a record')
+    .description(SCHEMA.trim())
+    .action(() => finish(schemaCommand()));
+
+/** Commander's own complaint in our form: what is wrong, then where to read more. */
+const complaint = (error: CommanderError): string => {
+  const said = error.message.replace(/^error: /, '').replace(/\.$/, '');
+  const [problem = '', ...hint] = said.split('\n');
+  const more = hint.length === 0 ? '' : ` ${hint.join(' ').replace(/[()]/g, '').trim()}`;
+  return `dryflat: ${problem}.${more} See: dryflat --help\n`;
+};
+
+/**
+ * Runs one command line (without the program's name) and gives back its ending; prints nothing.
+ * Bugs throw.
+ */
+export const runProgram = async (
+  line: readonly string[],
+  surroundings: Surroundings,
+): Promise<Ending> => {
+  let ending: Ending = { code: 0, out: '', err: '' };
+  let help = '';
+  const finish: Finish = (given) => {
+    ending = given;
+  };
+  const program = new Command('dryflat')
+    .usage('COMMAND [options]')
+    .description(OVERVIEW.trim())
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => {
+        help += text;
+      },
+      writeErr: () => {},
+      getOutHelpWidth: () => 80,
+      getOutHasColors: () => false,
+    });
+  // Sub-commands take over exitOverride and the output, so these come after.
+  addForecast(program, surroundings, finish);
+  addCheck(program, surroundings, finish);
+  addNew(program, surroundings, finish);
+  addExample(program, surroundings, finish);
+  addSchema(program, finish);
+  if (line.length === 0) return { code: 2, out: '', err: program.helpInformation() };
+  try {
+    await program.parseAsync([...line], { from: 'user' });
+    return ending;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return { code: 0, out: help, err: '' };
+    return { code: 2, out: '', err: complaint(error) };
+  }
+};

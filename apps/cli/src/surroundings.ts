@@ -1,0 +1,21 @@
+/** Everything outside the program that a command may touch; tests hand in their own. */
+export interface Surroundings {
+  /** Text of a file, or of standard input for `-`. Rejects with the system's error. */
+  readonly read: (path: string) => Promise<string>;
+  /** Writes a file whole; rejects with `EEXIST` where one is there and `replace` is false. */
+  readonly write: (path: string, text: string, replace: boolean) => Promise<void>;
+  /** From 0 up to but not including 1. */
+  readonly random: () => number;
+  /** Whether standard output shows colours. */
+  readonly colours: boolean;
+}
+
+/** What a command ends with. Its texts are printed by the caller, and nothing else is. */
+export interface Ending {
+  /** 0 done, 2 something given cannot be used. Bugs throw, and end with 1. */
+  readonly code: 0 | 2;
+  readonly out: string;
+  readonly err: string;
+}
+
+export const done = (out: string, err = ''): Ending => ({ code: 0, out, err });
