@@ -46,6 +46,7 @@ export { Confirm, type ConfirmProps, Dialog, type DialogProps } from './dialog.t
 export { Disclosure, type DisclosureProps } from './disclosure.tsx';
 export { FaultList } from './fault-list.tsx';
 export { Icon, type IconName } from './icons.tsx';
+export { kindName } from './kind-names.ts';
 export { LengthField, type LengthFieldProps } from './length-field.tsx';
 export { MassField, type MassFieldProps } from './mass-field.tsx';
 export { formatCount, parseCount } from './parse-count.ts';

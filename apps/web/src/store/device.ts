@@ -1,3 +1,4 @@
+import { bringUpToDate } from './bring-up-to-date.ts';
 import { type GarmentStore, garmentStore } from './garment-store.ts';
 import { type KeptDoc, keepDoc } from './keep.ts';
 import { type ShelfStore, shelfStore } from './shelf-store.ts';
@@ -32,7 +33,11 @@ const garments = new Map<string, Promise<OpenGarment>>();
 const open = (id: string): Promise<OpenGarment> => {
   const known = garments.get(id);
   if (known) return known;
-  const opening = keepDoc(nameOf(id)).then((kept) => ({ kept, store: garmentStore(kept.doc) }));
+  const opening = keepDoc(nameOf(id)).then(async (kept) => {
+    const store = garmentStore(kept.doc);
+    await bringUpToDate(store);
+    return { kept, store };
+  });
   garments.set(id, opening);
   return opening;
 };

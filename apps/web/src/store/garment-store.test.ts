@@ -1,4 +1,5 @@
 import type { GarmentRecord } from '@dryflat/record';
+import { CURRENT_VERSION } from '@dryflat/record/version';
 import { expect, test, vi } from 'vitest';
 import * as Y from 'yjs';
 import { garmentStore } from './garment-store.ts';
@@ -6,7 +7,7 @@ import { garmentStore } from './garment-store.ts';
 const record = (over: Partial<Record<keyof GarmentRecord, unknown>> = {}): GarmentRecord =>
   ({
     format: 'dryflat-garment',
-    version: 1,
+    version: CURRENT_VERSION,
     id: 'g1',
     name: 'Test vest',
     kind: 'vest',
@@ -90,4 +91,14 @@ test('W11: a field set to undefined is left out of the record', () => {
     (draft as { needleMm?: number | undefined }).needleMm = undefined;
   });
   expect(Object.keys(store.snapshot().record ?? {})).not.toContain('needleMm');
+});
+
+test('W9: the file of a newer version is kept as it was, and locks the record until it is gone', () => {
+  const store = garmentStore(new Y.Doc());
+  store.put(record(), '{ "version": 99 }');
+  expect(store.snapshot().readOnly).toBe(true);
+  expect(store.original()).toBe('{ "version": 99 }');
+  store.put(record());
+  expect(store.snapshot().readOnly).toBe(false);
+  expect(store.original()).toBeNull();
 });

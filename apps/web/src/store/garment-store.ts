@@ -26,8 +26,14 @@ export interface GarmentStore {
    * undo together with those of the last half second. Does nothing to a read-only record.
    */
   readonly change: (recipe: (draft: GarmentRecord) => void) => void;
-  /** Writes the first record into an empty document, or a migrated one; not a step of undo. */
-  readonly put: (record: GarmentRecord) => void;
+  /**
+   * Writes the first record into an empty document, or a migrated one; not a step of undo.
+   * `original`: the file of a newer version that `record` shows in part. It is kept byte for byte,
+   * and the record is read-only as long as it is.
+   */
+  readonly put: (record: GarmentRecord, original?: string) => void;
+  /** The file of a newer version behind a read-only record, or null. */
+  readonly original: () => string | null;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly setDraft: (path: string, text: string | null) => void;
@@ -38,12 +44,13 @@ export interface GarmentStore {
 export const garmentStore = (doc: Y.Doc): GarmentStore => {
   const root = doc.getMap('record');
   const drafts = doc.getMap<string>('drafts');
+  const file = doc.getMap<string>('file');
   const steps = new Y.UndoManager(root, { trackedOrigins: new Set([HERE]), captureTimeout: 500 });
   const listeners = new Set<() => void>();
-  let current = read(root, drafts, steps, null);
+  let current = read({ root, drafts, file, steps }, null);
 
   const refresh = (): void => {
-    current = read(root, drafts, steps, current);
+    current = read({ root, drafts, file, steps }, current);
     for (const listener of listeners) listener();
   };
   const write = (after: GarmentRecord, origin: string): void =>
@@ -67,7 +74,13 @@ export const garmentStore = (doc: Y.Doc): GarmentStore => {
       recipe(draft);
       write(draft, HERE);
     },
-    put: (record) => write(record, 'put'),
+    put: (record, original) =>
+      doc.transact(() => {
+        write(record, 'put');
+        if (original === undefined) file.delete('newer');
+        else file.set('newer', original);
+      }, 'put'),
+    original: () => file.get('newer') ?? null,
     undo: () => void steps.undo(),
     redo: () => void steps.redo(),
     setDraft: (path, text) => {
@@ -83,17 +96,22 @@ export const garmentStore = (doc: Y.Doc): GarmentStore => {
   };
 };
 
+interface Parts {
+  readonly root: Y.Map<unknown>;
+  readonly drafts: Y.Map<string>;
+  readonly file: Y.Map<string>;
+  readonly steps: Y.UndoManager;
+}
+
 const read = (
-  root: Y.Map<unknown>,
-  drafts: Y.Map<string>,
-  steps: Y.UndoManager,
+  { root, drafts, file, steps }: Parts,
   previous: GarmentSnapshot | null,
 ): GarmentSnapshot => {
   const record = root.size === 0 ? null : (root.toJSON() as unknown as GarmentRecord);
   const version: number = record?.version ?? CURRENT_VERSION;
   return shareStructure(previous, {
     record,
-    readOnly: version > CURRENT_VERSION,
+    readOnly: version > CURRENT_VERSION || file.has('newer'),
     canUndo: steps.canUndo(),
     canRedo: steps.canRedo(),
     drafts: drafts.toJSON(),

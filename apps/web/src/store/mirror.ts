@@ -7,10 +7,16 @@ type Shared = null | boolean | number | string | Y.Map<unknown> | Y.Array<unknow
 
 /** A fresh shared value that mirrors `value`: maps for objects, arrays for lists, else the value. */
 export const toShared = (value: Json): Shared => {
-  if (isList(value)) return Y.Array.from<unknown>(value.map(toShared) as never[]);
+  if (isList(value)) return sharedList(value);
   if (isObject(value))
     return new Y.Map(presentKeys(value).map((key) => [key, toShared(value[key] as Json)]));
   return value as null | boolean | number | string;
+};
+
+const sharedList = (value: readonly Json[]): Y.Array<unknown> => {
+  const list = new Y.Array<unknown>();
+  list.push(value.map(toShared));
+  return list;
 };
 
 /**

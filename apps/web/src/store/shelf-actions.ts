@@ -1,4 +1,4 @@
-import type { Fault, Result } from '@dryflat/engine/units';
+import type { Result } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
 import { eraseGarment, openGarment, openShelf } from './device.ts';
 import { newId } from './ids.ts';
@@ -17,9 +17,9 @@ const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
 });
 
 /** Puts a record on the shelf under its own id, which must be free. Gives the id. */
-const shelve = async (record: GarmentRecord): Promise<string> => {
+const shelve = async (record: GarmentRecord, original?: string): Promise<string> => {
   const store = await openGarment(record.id);
-  store.put(record);
+  store.put(record, original);
   (await openShelf()).put(entryOf(record, new Date().toISOString()));
   void askToPersist();
   return record.id;
@@ -31,14 +31,20 @@ export const createGarment = async (name: string, kind: GarmentRecord['kind']): 
 };
 
 /** Puts a copy of a record on the shelf, with an id of its own. */
-export const shelveCopy = async (record: GarmentRecord, name: string): Promise<string> => {
+export const shelveCopy = async (
+  record: GarmentRecord,
+  name: string,
+  original?: string,
+): Promise<string> => {
   const { duplicateRecord } = await recordRoom();
-  return shelve(duplicateRecord(record, { id: newId(), name }));
+  return shelve(duplicateRecord(record, { id: newId(), name }), original);
 };
 
 export const duplicateGarment = async (id: string): Promise<string | null> => {
-  const { record } = (await openGarment(id)).snapshot();
-  return record === null ? null : shelveCopy(record, `${record.name} (copy)`);
+  const store = await openGarment(id);
+  const { record } = store.snapshot();
+  if (record === null) return null;
+  return shelveCopy(record, `${record.name} (copy)`, store.original() ?? undefined);
 };
 
 /** Renaming is a change of the record like any other, and can be undone there. */
@@ -70,7 +76,7 @@ export const importGarment = async (text: string): Promise<Imported> => {
   if (!read.ok) return read;
   const { record, readOnly } = read.value;
   const taken = (await openShelf()).entries().some((each) => each.id === record.id);
-  const id = await shelve(taken ? { ...record, id: newId() } : record);
+  const id = await shelve(taken ? { ...record, id: newId() } : record, readOnly ? text : undefined);
   return { ok: true, value: { id, readOnly } };
 };
 
@@ -79,9 +85,11 @@ export const exportGarment = async (
   id: string,
 ): Promise<{ readonly fileName: string; readonly text: string } | null> => {
   const { writeRecord } = await recordRoom();
-  const { record } = (await openGarment(id)).snapshot();
+  const store = await openGarment(id);
+  const { record } = store.snapshot();
   if (record === null) return null;
-  return { fileName: `${fileStem(record.name)}.json`, text: writeRecord(record) };
+  const text = store.original() ?? writeRecord(record);
+  return { fileName: `${fileStem(record.name)}.json`, text };
 };
 
 export const fileStem = (name: string): string =>
@@ -113,5 +121,3 @@ export const emptyTrash = async (): Promise<void> => {
     await eraseGarment(id);
   }
 };
-
-export type { Fault };

@@ -1,0 +1,31 @@
+import { lazy, Suspense } from 'react';
+import { Announcer, Toasts } from './kit/index.ts';
+import { Broken } from './shell/broken.tsx';
+import { GarmentFrame } from './shell/garment-frame.tsx';
+import { Loading } from './shell/loading.tsx';
+import { useRoute } from './shell/route.ts';
+import { ThemeKeeper } from './shell/theme-keeper.tsx';
+import { UpdateOffer } from './shell/update-offer.tsx';
+import './shell/shell.css';
+
+const Shelf = lazy(() => import('./screens/shelf/index.tsx'));
+const Settings = lazy(() => import('./screens/settings/index.tsx'));
+
+const Place = () => {
+  const route = useRoute();
+  if (route.at === 'garment')
+    return <GarmentFrame key={route.id} id={route.id} place={route.place} />;
+  return route.at === 'settings' ? <Settings /> : <Shelf />;
+};
+
+export const App = () => (
+  <Broken>
+    <Suspense fallback={<Loading />}>
+      <ThemeKeeper />
+      <UpdateOffer />
+      <Place />
+    </Suspense>
+    <Toasts />
+    <Announcer />
+  </Broken>
+);

@@ -1,0 +1,21 @@
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import './kit/theme.css';
+import './kit/base.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+import { applyTheme, firstTheme } from './shell/theme.ts';
+import { watchForUpdates } from './shell/updates.ts';
+import { watchForFullStorage } from './store/index.ts';
+
+applyTheme(firstTheme());
+watchForFullStorage();
+watchForUpdates();
+
+const root = document.getElementById('app');
+if (root === null) throw new Error('the page has no #app element');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

@@ -1,0 +1,12 @@
+import { Card } from '../../kit/index.ts';
+import { useGarment } from '../../store/index.ts';
+
+const Screen = () => {
+  const { record } = useGarment();
+  return (
+    <Card title="Wearer">
+      <p>{record.name}</p>
+    </Card>
+  );
+};
+export default Screen;

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import type { ForecastNow } from '../worker/forecast-context.tsx';
+import { forecastLine, outOf } from './forecast-line.ts';
+
+const lengths = { range: (low: number, high: number) => `${low}–${high} mm` };
+const now = (over: object): ForecastNow =>
+  ({ forecast: null, steps: [], pending: false, faults: [], broken: null, ...over }) as ForecastNow;
+const forecast = (chanceAllFit: number | null) => ({
+  chanceAllFit,
+  judgedAt: 'worn',
+  measurements: [
+    {
+      name: 'Chest',
+      states: { dried: { p05Mm: 1, p95Mm: 2 }, worn: { p05Mm: 970, p95Mm: 1020 } },
+    },
+  ],
+});
+
+test('S3: the line gives the chance and the first measurement in the state that is judged', () => {
+  expect(forecastLine(now({ forecast: forecast(0.724) }), lengths)).toEqual({
+    main: 'Fits: 72 in 100',
+    more: 'Chest 970–1020 mm',
+  });
+});
+
+test('S3: without a wanted fit the measurement itself is the message', () => {
+  expect(forecastLine(now({ forecast: forecast(null) }), lengths).main).toBe('Chest 970–1020 mm');
+});
+
+test('S4: what stands in the way is counted, and a failure is not hidden', () => {
+  expect(forecastLine(now({ faults: [{}, {}] }), lengths).more).toBe('2 to mend or fill in');
+  expect(forecastLine(now({ broken: 'x' }), lengths).main).toBe('No forecast');
+});
+
+test('S5: a chance is never printed as certain', () => {
+  expect([0, 0.009, 0.5, 0.995, 1].map(outOf)).toEqual([
+    'less than 1 in 100',
+    'less than 1 in 100',
+    '50 in 100',
+    'more than 99 in 100',
+    'more than 99 in 100',
+  ]);
+});

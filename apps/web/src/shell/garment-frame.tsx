@@ -1,0 +1,73 @@
+import { Suspense } from 'react';
+import { EmptyState, kindName, Notice } from '../kit/index.ts';
+import { GarmentProvider, useGarment, useView } from '../store/index.ts';
+import { ForecastProvider } from '../worker/index.ts';
+import { Broken } from './broken.tsx';
+import { GarmentHead } from './garment-head.tsx';
+import { SHELF } from './hash.ts';
+import { Hem } from './hem.tsx';
+import { KeepingLine } from './keeping-line.tsx';
+import { Loading } from './loading.tsx';
+import type { PlaceName } from './place-names.ts';
+import { PLACES } from './places.ts';
+import { SkipLink } from './skip-link.tsx';
+import { useArrival } from './use-arrival.ts';
+
+/** One garment: its bar, its name, the place that is open, and the hem. */
+export const GarmentFrame = ({ id, place }: { id: string; place: PlaceName }) => (
+  <GarmentProvider id={id} missing={<Missing />}>
+    <ForecastProvider>
+      <div className="df-frame">
+        <SkipLink />
+        <GarmentHead />
+        <Content place={place} />
+        <Hem id={id} place={place} />
+      </div>
+    </ForecastProvider>
+  </GarmentProvider>
+);
+
+const Content = ({ place }: { place: PlaceName }) => {
+  const { record, readOnly } = useGarment();
+  const { words } = useView();
+  const { label, Screen } = PLACES[place];
+  const heading = useArrival<HTMLHeadingElement>(`${label}: ${record.name}`, place);
+  return (
+    <main className="df-page" id="main" tabIndex={-1}>
+      <div className="df-title">
+        <h1 ref={heading} tabIndex={-1}>
+          {record.name || 'No name yet'}
+          <span className="df-unseen">: {label}</span>
+        </h1>
+        <p className="df-soft">{kindName(record.kind, words)}</p>
+        <KeepingLine />
+      </div>
+      {readOnly && (
+        <Notice tone="unsure">
+          This garment was saved by a newer Dryflat. It is shown as far as this version understands
+          it and cannot be changed here.
+        </Notice>
+      )}
+      <Broken key={place}>
+        <Suspense fallback={<Loading />}>
+          <Screen />
+        </Suspense>
+      </Broken>
+    </main>
+  );
+};
+
+const Missing = () => (
+  <main className="df-page" id="main">
+    <EmptyState
+      title="There is no such garment on this device"
+      action={
+        <a className="df-button" data-look="main" href={SHELF}>
+          Go to the shelf
+        </a>
+      }
+    >
+      It may be on another device, or it was deleted for good.
+    </EmptyState>
+  </main>
+);

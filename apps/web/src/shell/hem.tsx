@@ -1,0 +1,55 @@
+import { useEffect, useRef } from 'react';
+import { announce, Icon, useLengths } from '../kit/index.ts';
+import { useForecast } from '../worker/index.ts';
+import { forecastLine } from './forecast-line.ts';
+import { garmentHash } from './hash.ts';
+import { PLACE_NAMES, type PlaceName } from './place-names.ts';
+import { PLACES } from './places.ts';
+
+/**
+ * The hem of the page: the forecast as it stands, which follows every entry, over the places of the
+ * garment. At the bottom of a phone, down the side of a desk.
+ */
+export const Hem = ({ id, place }: { id: string; place: PlaceName }) => (
+  <nav className="df-hem" aria-label="Places of this garment">
+    <ForecastLink id={id} current={place === 'forecast'} />
+    <ul>
+      {PLACE_NAMES.filter((name) => name !== 'forecast').map((name) => (
+        <li key={name}>
+          <a href={garmentHash(id, name)} aria-current={name === place ? 'page' : undefined}>
+            <Icon name={PLACES[name].icon} />
+            {PLACES[name].label}
+          </a>
+        </li>
+      ))}
+    </ul>
+  </nav>
+);
+
+const ForecastLink = ({ id, current }: { id: string; current: boolean }) => {
+  const now = useForecast();
+  const { main, more } = forecastLine(now, useLengths());
+  useTellChanges(now.pending ? null : `${main}, ${more}`);
+  return (
+    <a
+      className="df-hem-forecast"
+      href={garmentHash(id)}
+      aria-current={current ? 'page' : undefined}
+      data-pending={now.pending || undefined}
+    >
+      <Icon name="forecast" />
+      <span className="df-unseen">Forecast: </span>
+      <strong>{main}</strong> <span>{more}</span>
+    </a>
+  );
+};
+
+/** Speaks a forecast that differs from the one before; the first is not news. */
+const useTellChanges = (line: string | null): void => {
+  const told = useRef<string | null>(null);
+  useEffect(() => {
+    if (line === null) return;
+    if (told.current !== null && told.current !== line) announce(`Forecast changed: ${line}`);
+    told.current = line;
+  }, [line]);
+};

@@ -1,0 +1,15 @@
+/** The places of one garment, in the order of its life. */
+export const PLACE_NAMES = [
+  'forecast',
+  'wearer',
+  'pattern',
+  'yarn',
+  'evidence',
+  'pieces',
+  'after',
+] as const;
+
+export type PlaceName = (typeof PLACE_NAMES)[number];
+
+export const isPlaceName = (name: string): name is PlaceName =>
+  (PLACE_NAMES as readonly string[]).includes(name);
