@@ -66,7 +66,7 @@ const planFaults = ({ plan }: GarmentRecord): Fault[] =>
         fault(
           'doubt-pins-unused',
           'plan.pinTo',
-          `${plan.pinTo.length} measurements`,
+          plan.pinTo.map(({ measurement }) => measurement).join(', '),
           'the plan lays the garment flat without pins, and says what to pin it to',
           'Write "pin" as the drying, or leave pinTo empty.',
         ),

@@ -42,14 +42,17 @@ export const gaugeFaults = ({ pattern }: GarmentRecord): Fault[] => [
   ),
 ];
 
+/** One doubt for a row, at the first size that raises it: a slip usually runs through all of them. */
 const countDoubts = (row: PatternMeasurement, path: string, pattern: Pattern): Fault[] =>
-  (row.counts ?? []).flatMap((count, size) => {
-    const value = row.values[size];
-    if (count === null || value == null) return [];
-    const field = `${path}.counts[${size}]`;
-    const impossible = pitchDoubt(field, count, value);
-    return impossible.length > 0 ? impossible : againstGauge(field, row, pattern, count, value);
-  });
+  (row.counts ?? [])
+    .flatMap((count, size) => {
+      const value = row.values[size];
+      if (count === null || value == null) return [];
+      const field = `${path}.counts[${size}]`;
+      const impossible = pitchDoubt(field, count, value);
+      return impossible.length > 0 ? impossible : againstGauge(field, row, pattern, count, value);
+    })
+    .slice(0, 1);
 
 const againstGauge = (
   field: string,
@@ -58,10 +61,8 @@ const againstGauge = (
   count: number,
   value: number,
 ): Fault[] => {
-  const direction = directionOf(row);
-  const perGauge = direction === 'width' ? pattern.gauge?.stitches : pattern.gauge?.rows;
-  if (pattern.gauge === undefined || perGauge === undefined || row.stitch !== undefined) return [];
-  const atGauge = (count * pattern.gauge.overMm) / perGauge;
+  const atGauge = lengthAtGauge(row, pattern, count);
+  if (atGauge === null) return [];
   const ratio = Math.max(atGauge / value, value / atGauge);
   if (ratio <= GAUGE_SLACK) return [];
   return [
@@ -73,4 +74,16 @@ const againstGauge = (
       'Check both for a misprint, and whether one is flat and the other around.',
     ),
   ];
+};
+
+/** What a count comes to at the pattern's gauge; null without one, or for a row in a stitch of its own. */
+const lengthAtGauge = (
+  row: PatternMeasurement,
+  { gauge }: Pattern,
+  count: number,
+): number | null => {
+  if (gauge === undefined || row.stitch !== undefined) return null;
+  const direction = directionOf(row);
+  if (direction === null) return null;
+  return (count * gauge.overMm) / (direction === 'width' ? gauge.stitches : gauge.rows);
 };

@@ -43,10 +43,10 @@ const sizeFaults = ({ sizes, chosen }: Pattern): Fault[] => [
 ];
 
 const rowFaults = (row: PatternMeasurement, path: string, pattern: Pattern): Fault[] => [
-  ...lengthFaults(row.values, `${path}.values`, pattern.sizes.length, 'values'),
+  ...lengthFaults(row.values, `${path}.values`, pattern.sizes.length, 'value'),
   ...(row.counts === undefined
     ? []
-    : lengthFaults(row.counts, `${path}.counts`, pattern.sizes.length, 'counts')),
+    : lengthFaults(row.counts, `${path}.counts`, pattern.sizes.length, 'count')),
   ...landmarkFaults(row, path),
   ...needlessSpan(row, path),
 ];
@@ -55,7 +55,7 @@ const lengthFaults = (
   list: readonly unknown[],
   path: string,
   sizes: number,
-  what: string,
+  what: 'value' | 'count',
 ): Fault[] =>
   list.length === sizes
     ? []
@@ -63,11 +63,14 @@ const lengthFaults = (
         fault(
           'values-do-not-match-sizes',
           path,
-          `${list.length} ${what}`,
-          `there are ${list.length} ${what} for ${sizes} sizes`,
-          `Give ${sizes} ${what}, with null where the pattern gives none.`,
+          plural(list.length, what),
+          `it has ${plural(list.length, what)} for ${plural(sizes, 'size')}`,
+          `Give ${plural(sizes, what)}, with null where the pattern gives none.`,
         ),
       ];
+
+const plural = (number: number, what: string): string =>
+  `${number} ${what}${number === 1 ? '' : 's'}`;
 
 const landmarkFaults = (row: PatternMeasurement, path: string): Fault[] => {
   const known = findLandmark(row.landmark);

@@ -7,7 +7,7 @@ type Reference = { readonly measurement: string };
 
 /** References to measurements that the pattern does not have. */
 export const referenceFaults = (record: GarmentRecord): Fault[] => {
-  const ids = record.pattern.measurements.map(({ id }) => id);
+  const ids = [...new Set(record.pattern.measurements.map(({ id }) => id))];
   return references(record).flatMap(([path, list]) =>
     list.flatMap(({ measurement }, at) =>
       ids.includes(measurement) ? [] : [dangling(`${path}[${at}].measurement`, measurement, ids)],

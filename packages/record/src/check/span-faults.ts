@@ -1,7 +1,7 @@
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '../schema/index.ts';
 import { girthMm, type Span } from '../spans/girths.ts';
-import { likelySpan } from '../spans/likely-span.ts';
+import { type ClueKind, likelySpan } from '../spans/likely-span.ts';
 import { type NumberWithSpan, numbersWithSpan } from '../spans/numbers-with-span.ts';
 import { lengthText } from '../text/lengths.ts';
 import { fault } from './doubt.ts';
@@ -11,11 +11,29 @@ export const spanFaults = (record: GarmentRecord): Fault[] =>
   numbersWithSpan(record).flatMap(judge);
 
 const judge = (number: NumberWithSpan): Fault[] => {
-  const { likely } = likelySpan(number.valueMm, number.clues);
+  const { likely, by, neither } = likelySpan(number.valueMm, number.clues);
   if (number.span === null) return [missingSpan(number, likely)];
+  if (neither) return [fitsNothing(number, number.span, by)];
   return likely === null || likely === number.span
     ? []
     : [givesItselfAway(number, number.span, likely)];
+};
+
+const fitsNothing = (number: NumberWithSpan, span: Span, by: ClueKind): Fault => {
+  const { targetMm, bodyMm, group } = number.clues;
+  const against =
+    by === 'target'
+      ? `the pattern's ${lengthText(targetMm ?? 0)}`
+      : by === 'body'
+        ? `the body's ${lengthText(bodyMm ?? 0)}`
+        : `what a ${group} wears`;
+  return fault(
+    'doubt-girth',
+    number.path,
+    number.valueMm,
+    `"${number.name}" of ${lengthText(girthMm(number.valueMm, span))} around is far from ${against}`,
+    'Check the number and its unit.',
+  );
 };
 
 const missingSpan = ({ path, name, valueMm }: NumberWithSpan, likely: Span | null): Fault =>
@@ -36,7 +54,7 @@ const givesItselfAway = (number: NumberWithSpan, span: Span, likely: Span): Faul
     'doubt-span',
     `${number.path}.span`,
     span,
-    `${lengthText(number.valueMm)} of "${number.name}" reads like ${likely}: as ${span} it would be ${said} around, as ${likely} ${meant}`,
+    `${lengthText(number.valueMm)} of "${number.name}" reads like ${likely}: taken as ${span} the garment goes ${said} around, taken as ${likely} it goes ${meant}`,
     `Write "${likely}" if that is meant; leave it if not.`,
   );
 };

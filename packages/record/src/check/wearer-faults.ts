@@ -43,7 +43,7 @@ const unlikelyBody = (wearer: Wearer, { landmark, mm }: BodyMeasure, path: strin
       'doubt-body',
       path,
       mm,
-      `a ${landmark} of ${lengthText(mm)} is not to be expected of a ${wearer.group}`,
+      `"${landmark}" of ${lengthText(mm)} is not to be expected of a ${wearer.group}`,
       `Check the number and its unit; ${lengthText(range[0])} to ${lengthText(range[1])} is usual.`,
     ),
   ];

@@ -7,8 +7,8 @@ const BY_NAME: readonly (readonly [RegExp, string])[] = [
   [/^(count|stitches|rows|skeins|counts)$/, 'a count'],
   [/^values$/, 'a length in millimetres'],
   [/^(on|finishBy)$/, 'a day like 2031-04-09'],
-  [/^weightClass$/, 'a yarn weight class from 0 to 7'],
-  [/^washes$/, 'a number of washes'],
+  [/^weightClass$/, 'a whole yarn weight class'],
+  [/^washes$/, 'a whole number of washes'],
   [/^(id|measurement|landmark|table)$/, 'a short id'],
 ];
 

@@ -63,10 +63,20 @@ const wrong = (issue: Issue, value: unknown): Wrong => {
 };
 
 const mendType = (issue: Issue, value: unknown): string => {
-  const numeric = expects(issue) === 'number' && typeof value === 'string';
-  return numeric && /^\s*-?\d+(\.\d+)?\s*$/.test(value)
-    ? `Write it without quotes: ${value.trim()}.`
-    : `Write ${expectation(issue)}.`;
+  const number = expects(issue) === 'number' ? quotedNumber(value) : null;
+  return number === null ? `Write ${expectation(issue)}.` : `Write it without quotes: ${number}.`;
+};
+
+/**
+ * A number that somebody put into quotes, with a decimal point; null for anything else. A comma
+ * before exactly three digits may be meant either way, so that is left to the knitter.
+ */
+const quotedNumber = (value: unknown): string | null => {
+  const match = typeof value === 'string' ? /^\s*(-?\d+)(?:([.,])(\d+))?\s*$/.exec(value) : null;
+  if (match === null) return null;
+  const [, whole, sign, decimals] = match;
+  if (sign === ',' && decimals?.length === 3) return null;
+  return decimals === undefined ? String(whole) : `${whole}.${decimals}`;
 };
 
 const notAmong = (issue: Issue, value: unknown): Wrong => {

@@ -8,6 +8,8 @@ import { girthMm, type Span } from './girths.ts';
  */
 const LEAST_OF_BODY = 0.75;
 const MOST_OF_BODY = 1.6;
+/** Where only the group is known: patterns stop soon after its largest body. Common practice, no source. */
+const MOST_OF_GROUP = 1.15;
 /** A tape on the garment seldom differs more than this from what the pattern says. Common practice, no source. */
 const LEAST_OF_TARGET = 0.7;
 const MOST_OF_TARGET = 1.4;
@@ -42,21 +44,29 @@ const passing = (clues: SpanClues): { kind: ClueKind; lowMm: number; highMm: num
   const range = clues.body === null ? null : bodyRange(clues.group, clues.body);
   return range === null
     ? { kind: 'none', lowMm: 0, highMm: Number.POSITIVE_INFINITY }
-    : { kind: 'group', lowMm: range[0] * LEAST_OF_BODY, highMm: range[1] * MOST_OF_BODY };
+    : { kind: 'group', lowMm: range[0] * LEAST_OF_BODY, highMm: range[1] * MOST_OF_GROUP };
 };
 
-/**
- * Which way a number of millimetres reads, and by which clue: `flat` or `around` when only that one
- * makes sense, null when both or neither do.
- */
-export const likelySpan = (
-  valueMm: number,
-  clues: SpanClues,
-): { likely: Span | null; by: ClueKind } => {
+/** What clues say of a number. */
+export interface Likely {
+  /** The one reading that makes sense; null when both or neither do. */
+  readonly likely: Span | null;
+  /** The clue that said so. */
+  readonly by: ClueKind;
+  /** True when the number makes no sense either way. */
+  readonly neither: boolean;
+}
+
+/** Which way a number of millimetres reads. */
+export const likelySpan = (valueMm: number, clues: SpanClues): Likely => {
   const { kind, lowMm, highMm } = passing(clues);
   const sensible = (['flat', 'around'] as const).filter((span) => {
     const girth = girthMm(valueMm, span);
     return girth >= lowMm && girth <= highMm;
   });
-  return { likely: sensible.length === 1 ? (sensible[0] ?? null) : null, by: kind };
+  return {
+    likely: sensible.length === 1 ? (sensible[0] ?? null) : null,
+    by: kind,
+    neither: sensible.length === 0,
+  };
 };

@@ -1,7 +1,7 @@
 import type { GarmentRecord, PatternMeasurement } from '../schema/index.ts';
 import { bodyAt, bodyIdOf } from './body-at.ts';
 import { girthMm, landmarkMayGoAround, mayGoAround, measurementOf, type Span } from './girths.ts';
-import type { SpanClues } from './likely-span.ts';
+import { likelySpan, type SpanClues } from './likely-span.ts';
 
 /** A number of the record that may be meant flat or around. */
 export interface NumberWithSpan {
@@ -103,8 +103,13 @@ const tapes = (record: GarmentRecord, list: readonly Tape[], path: string): Numb
     ];
   });
 
-/** What the pattern asks for in the chosen size, around; null while its own span is open. */
+/**
+ * What the pattern asks for in the chosen size, around; null while its own span is open, or when it
+ * reads like the other of the two, so that one slip raises one doubt.
+ */
 const targetGirth = (record: GarmentRecord, measurement: PatternMeasurement): number | null => {
   const value = measurement.values[record.pattern.sizes.indexOf(record.pattern.chosen ?? '')];
-  return value == null || measurement.span === undefined ? null : girthMm(value, measurement.span);
+  if (value == null || measurement.span === undefined) return null;
+  const { likely } = likelySpan(value, cluesAt(record, measurement.landmark, null));
+  return likely === null || likely === measurement.span ? girthMm(value, measurement.span) : null;
 };
