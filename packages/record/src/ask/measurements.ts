@@ -3,7 +3,6 @@ import type {
   MeasuredOnGarment,
   MeasurementWanted,
 } from '@dryflat/engine/garment';
-import { STITCHES, type Stitch } from '@dryflat/engine/textile';
 import { mm } from '@dryflat/engine/units';
 import type { GarmentRecord, Measured, PatternMeasurement } from '../schema/index.ts';
 import {
@@ -33,12 +32,9 @@ export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] =
       worked: row.worked,
       values: scaled(row.values).map((value) => (value === null ? null : mm(value))),
       counts: scaled(row.counts ?? row.values.map(() => null)),
-      stitch: stitchOf(row, record),
+      stitch: row.stitch ?? record.stitch,
     };
   });
-
-const stitchOf = ({ stitch }: PatternMeasurement, record: GarmentRecord): Stitch =>
-  STITCHES.find((each) => each === stitch) ?? record.stitch;
 
 /** A tape's length as the engine wants it: all the way around where the measurement goes around. */
 const tapeMm = (row: PatternMeasurement, valueMm: number, span: Span | undefined): number =>

@@ -1,3 +1,4 @@
+import { STITCHES } from '@dryflat/engine/textile';
 import { z } from 'zod';
 import { count, direction, id, label, lengthMm, span } from './parts.ts';
 
@@ -16,7 +17,8 @@ export const patternMeasurement = z.strictObject({
   values: z.array(lengthMm.nullable()),
   /** Stitches (width) or rows (length) per size, as the pattern prints them, over the whole span. */
   counts: z.array(count.nullable()).optional(),
-  stitch: id.optional(),
+  /** Left out where it is the garment's main stitch. */
+  stitch: z.enum(STITCHES).optional(),
 });
 
 /** The pattern's own gauge: this many stitches and rows over this length. */

@@ -52,6 +52,12 @@ describe('writeRecord', () => {
     expect(text.endsWith('}\n')).toBe(true);
   });
 
+  it('R11: minus zero, which JSON has no word of its own for, is written as zero', () => {
+    const record = emptyRecord({ id: 'x', name: 'x', kind: 'hat' });
+    record.wearer.wanted = [{ kind: 'ease', landmark: 'brim', minMm: -0, maxMm: 0 }];
+    expect(writeRecord(record)).toContain('"minMm": 0,');
+  });
+
   it('R12: a field set to undefined is left out; a key that the schema does not know is kept, last', () => {
     const record = emptyRecord({ id: 'x', name: 'x', kind: 'hat' });
     const odd = { zebra: 1, ...record, massG: undefined, apple: 2 } as unknown as GarmentRecord;

@@ -1,0 +1,285 @@
+import { explain } from '@dryflat/engine/units';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyRecord } from '../arbitrary.ts';
+import { isDoubt } from '../check/doubt.ts';
+import { faultsOf } from '../check/faults-of.ts';
+import { sample } from '../malformed/sample.ts';
+import { setAt } from '../malformed/set-at.ts';
+import type { GarmentRecord, Yarn } from '../schema/index.ts';
+import { askForecast } from './ask-forecast.ts';
+
+const change = (...changes: [string, unknown][]): GarmentRecord =>
+  changes.reduce<unknown>(
+    (record, [path, value]) => setAt(record, path, value),
+    sample(),
+  ) as GarmentRecord;
+
+const asked = (record: GarmentRecord) => {
+  const result = askForecast(record);
+  if (!result.ok) throw new Error(result.faults.map(explain).join('\n'));
+  return result.value;
+};
+const refused = (record: GarmentRecord): string[] => {
+  const result = askForecast(record);
+  return result.ok ? [] : result.faults.map(explain);
+};
+
+describe('askForecast', () => {
+  it('R60: the whole question of the sample', () => {
+    expect(asked(sample())).toEqual({
+      kind: 'pullover-set-in',
+      stitch: 'stockinette',
+      fibres: [
+        { fibre: 'wool', share: 0.8 },
+        { fibre: 'nylon', share: 0.2 },
+      ],
+      treatment: 'untreated',
+      weightClass: 3,
+      metresPer100g: 220,
+      mass: 400,
+      needle: 4,
+      patternNeedle: 4,
+      patternGauge: { stitch: 5, row: 100 / 28, state: 'dried' },
+      sizes: ['S', 'M', 'L'],
+      chosen: 1,
+      measurements: [
+        {
+          id: 'chest',
+          name: 'Chest',
+          landmark: 'chest',
+          direction: 'width',
+          span: 'around',
+          worked: 'counted',
+          values: [900, 1000, 1100],
+          counts: [180, 200, 220],
+          stitch: 'stockinette',
+        },
+        {
+          id: 'length',
+          name: 'Length',
+          landmark: 'body-length',
+          direction: 'length',
+          span: 'flat',
+          worked: 'to-length',
+          values: [560, 580, null],
+          counts: [null, null, null],
+          stitch: 'stockinette',
+        },
+        {
+          id: 'pocket',
+          name: 'Pocket',
+          landmark: 'pocket',
+          direction: 'width',
+          span: 'around',
+          worked: 'counted',
+          values: [240, 240, 260],
+          counts: [null, null, null],
+          stitch: 'stockinette',
+        },
+      ],
+      specimens: [
+        {
+          id: 'swatch',
+          name: 'Swatch',
+          kind: 'swatch',
+          stitch: 'stockinette',
+          workedAsGarment: true,
+          washed: 'as-garment',
+          width: 180,
+          height: 170,
+          readings: [
+            {
+              kind: 'count',
+              id: 'a',
+              direction: 'width',
+              count: 20,
+              over: 100,
+              state: 'dried',
+              read: 'flat',
+              place: null,
+            },
+            {
+              kind: 'extent',
+              id: 'b',
+              direction: 'length',
+              extent: 170,
+              count: 48,
+              state: 'asKnit',
+              read: 'flat',
+              place: null,
+            },
+            {
+              kind: 'hang',
+              id: 'c',
+              direction: 'length',
+              mass: 100,
+              clipped: 150,
+              before: 150,
+              after: 165,
+              state: 'dried',
+            },
+            { kind: 'set', id: 'd', direction: 'width', rest: 150, pinned: 170, dried: 160 },
+          ],
+        },
+      ],
+      measured: [
+        { id: 'm1', measurement: 'chest', state: 'asKnit', value: 980, span: 'around' },
+        { id: 'm2', measurement: 'length', state: 'dried', value: 585, span: 'flat' },
+      ],
+      wanted: [
+        { landmark: 'chest', body: 914, bodyFrom: 'measured', kind: 'ease', min: 50, max: 100 },
+        {
+          landmark: 'body-length',
+          body: null,
+          bodyFrom: null,
+          kind: 'finished',
+          min: 560,
+          max: 600,
+        },
+      ],
+      drying: 'pin',
+      pinTo: [{ measurement: 'length', value: 590 }],
+      judgeAt: 'dried',
+      washing: 'by-hand',
+    });
+  });
+
+  it('R61: a table given flat asks the same question as the same table given around', () => {
+    const flat = change(
+      ['pattern.measurements[0].span', 'flat'],
+      ['pattern.measurements[0].values', [450, 500, 550]],
+      ['pattern.measurements[0].counts', [90, 100, 110]],
+      ['pieces[0].measured[0].mm', 980],
+      ['pieces[0].measured[0].span', 'around'],
+    );
+    expect(asked(flat)).toEqual(asked(sample()));
+  });
+
+  it('R61: a finished girth wanted flat is wanted twice around; ease is never doubled', () => {
+    const wanted = { kind: 'finished', landmark: 'chest', minMm: 490, maxMm: 510, span: 'flat' };
+    expect(asked(change(['wearer.wanted[0]', wanted])).wanted[0]).toMatchObject({
+      min: 980,
+      max: 1020,
+    });
+  });
+
+  it('R62: a body measurement from a table says so', () => {
+    const record = change(['wearer.body[0].from', { kind: 'table', table: 't', size: 'M' }]);
+    expect(asked(record).wanted[0]).toMatchObject({ body: 914, bodyFrom: 'table' });
+  });
+
+  it('R62: garment and body landmarks of different names are joined: cuff over wrist', () => {
+    const record = change(
+      ['wearer.body[1]', { landmark: 'wrist', mm: 160, from: { kind: 'measured' } }],
+      ['wearer.wanted[1]', { kind: 'ease', landmark: 'cuff', minMm: 10, maxMm: 30 }],
+    );
+    expect(asked(record).wanted[1]).toMatchObject({ landmark: 'cuff', body: 160 });
+  });
+
+  it('R63: a pattern of one size needs no choosing; of more it does', () => {
+    const one = change(
+      ['pattern.sizes', ['one']],
+      ['pattern.chosen', undefined],
+      [
+        'pattern.measurements',
+        [{ id: 'l', name: 'L', landmark: 'body-length', worked: 'to-length', values: [500] }],
+      ],
+      ['plan.pinTo', []],
+      ['pieces', []],
+      ['outcomes', []],
+      ['forecasts', []],
+    );
+    expect(asked(one).chosen).toBe(0);
+    expect(refused(change(['pattern.chosen', undefined]))).toEqual([
+      'pattern.chosen: no size is chosen. Choose one of "S", "M", "L".',
+    ]);
+  });
+
+  it('R63: what is missing is said with its mend', () => {
+    const bare = change(
+      ['pattern', { name: '', sizes: [], measurements: [] }],
+      ['plan.pinTo', []],
+      ['pieces', []],
+      ['outcomes', []],
+      ['forecasts', []],
+    );
+    expect(refused(bare)).toEqual([
+      "pattern.sizes: the pattern has no sizes yet. Enter the pattern's sizes; one is enough.",
+      'pattern.measurements: the pattern gives no finished measurement yet. Enter at least one measurement from its size table or schematic.',
+    ]);
+    expect(refused(change(['pattern.measurements[0].span', undefined]))).toEqual([
+      'pattern.measurements[0].span: nobody has said whether 1000 mm (39.4 in) of "Chest" is flat or around. Write "flat" or "around"; it reads like around.',
+    ]);
+  });
+
+  it('R64: doubts and kept forecasts do not stop a forecast, faults do', () => {
+    expect(askForecast(change(['massG', 0.4])).ok).toBe(true);
+    expect(askForecast(change(['forecasts[0].measurements[0].p50Mm', 1])).ok).toBe(true);
+    expect(askForecast(change(['yarns[0].fibres[0].percent', 10])).ok).toBe(false);
+  });
+
+  it('R65: any record is asked or refused with faults; an asked one has no fault that counts', () => {
+    fc.assert(
+      fc.property(anyRecord, (record) => {
+        const result = askForecast(record);
+        const faults = faultsOf(record).filter(
+          (each) => !isDoubt(each) && !/^forecasts/.test(each.field),
+        );
+        expect(result.ok && faults.length > 0).toBe(false);
+        if (!result.ok) expect(result.faults.length).toBeGreaterThan(0);
+      }),
+    );
+  });
+});
+
+describe('yarns of a question', () => {
+  const yarn = (id: string, more: Partial<Yarn>): Yarn => ({
+    id,
+    name: id,
+    fibres: [{ fibre: 'wool', percent: 100 }],
+    treatment: 'untreated',
+    lots: [{ dyeLot: '', skeins: 3, gramsEach: 100 }],
+    ...more,
+  });
+
+  it('R66: yarns blend by the mass of their lots, and the heaviest gives class and length', () => {
+    const question = asked({
+      ...sample(),
+      yarns: [
+        yarn('thin', {
+          fibres: [{ fibre: 'silk', percent: 100 }],
+          lots: [{ dyeLot: '', skeins: 2, gramsEach: 50 }],
+          weightClass: 1,
+        }),
+        yarn('main', { weightClass: 4, metresPer100g: 200 }),
+      ],
+    });
+    expect(question.fibres).toEqual([
+      { fibre: 'silk', share: 0.25 },
+      { fibre: 'wool', share: 0.75 },
+    ]);
+    expect(question).toMatchObject({ weightClass: 4, metresPer100g: 200, treatment: 'untreated' });
+  });
+
+  it('R66: without all masses they count alike; treatments that differ are unknown', () => {
+    const question = asked({
+      ...sample(),
+      yarns: [yarn('a', { lots: [] }), yarn('b', { fibres: [], treatment: 'superwash' })],
+    });
+    expect(question.fibres).toEqual([
+      { fibre: 'wool', share: 0.5 },
+      { fibre: 'other', share: 0.5 },
+    ]);
+    expect(question.treatment).toBe('unknown');
+  });
+
+  it('R66: no yarn is "other", treated nobody knows how', () => {
+    expect(asked({ ...sample(), yarns: [] })).toMatchObject({
+      fibres: [{ fibre: 'other', share: 1 }],
+      treatment: 'unknown',
+      weightClass: null,
+      metresPer100g: null,
+    });
+  });
+});
