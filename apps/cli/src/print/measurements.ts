@@ -9,8 +9,9 @@ import { STATE_WORDS } from './words.ts';
 /** Numbers of the list of bases, by id, so that a measurement can point at what it stands on. */
 export type Numbering = ReadonlyMap<string, number>;
 
-const GAP = 2;
 const SHOWN_BASES = 4;
+/** Where names would get fewer columns than this, the numbers stand closer. */
+const NAME_EASY = 14;
 const NAME_LEAST = 12;
 
 /** In a column every centimetre shows its tenth, so that the points stand under each other. */
@@ -40,10 +41,23 @@ const cells = (row: MeasurementForecast, unit: Units): [string[], string[]] => [
     ...FORECAST_STATES.map((state) => bare(row.states[state].p50Mm, unit)),
   ],
   [
-    row.pinnedMm === null ? '' : `pin ${bare(row.pinnedMm, unit)}`,
+    row.pinnedMm === null ? '' : `→${bare(row.pinnedMm, unit)}`,
     ...FORECAST_STATES.map((state) => range(row.states[state], unit)),
   ],
 ];
+
+interface Layout {
+  readonly nameWidth: number;
+  readonly widths: readonly number[];
+  readonly gap: number;
+}
+
+const layoutOf = (rows: readonly string[][]): Layout => {
+  const widths = columnWidths(rows);
+  const left = (gap: number) => COLUMNS - widths.reduce((sum, width) => sum + width + gap, 0);
+  const gap = left(2) >= NAME_EASY ? 2 : 1;
+  return { nameWidth: Math.max(NAME_LEAST, left(gap)), widths, gap };
+};
 
 const HEADINGS = ['pattern', ...FORECAST_STATES.map((state) => STATE_WORDS[state])];
 
@@ -52,25 +66,21 @@ const columnWidths = (rows: readonly string[][]): number[] =>
     Math.max(widthOf(heading), ...rows.map((row) => widthOf(row[at] ?? ''))),
   );
 
-const rightAligned = (row: readonly string[], widths: readonly number[]): string =>
-  row.map((cell, at) => padStart(cell, (widths[at] ?? 0) + GAP)).join('');
-
-interface Layout {
-  readonly nameWidth: number;
-  readonly widths: readonly number[];
-}
+const rightAligned = (row: readonly string[], { widths, gap }: Layout): string =>
+  row.map((cell, at) => padStart(cell, (widths[at] ?? 0) + gap)).join('');
 
 /** A name, broken where it has to be, then its standing; the numbers stand beside the first lines. */
 const rowLines = (
   row: MeasurementForecast,
   [medians, ranges]: [string[], string[]],
-  { nameWidth, widths }: Layout,
+  layout: Layout,
   numbers: Numbering,
   style: Style,
 ): string[] => {
+  const { nameWidth } = layout;
   const name = wrap(row.name, nameWidth).map((line) => [line, style.strong] as const);
   const below = [standing(row, numbers, nameWidth), style.quiet] as const;
-  const beside = [rightAligned(medians, widths), style.quiet(rightAligned(ranges, widths))];
+  const beside = [rightAligned(medians, layout), style.quiet(rightAligned(ranges, layout))];
   return [...name, below].map(([text, emphasis], at) => {
     const numbersHere = beside[at];
     return numbersHere === undefined
@@ -81,7 +91,8 @@ const rowLines = (
 
 /**
  * Two lines for each measurement, the states side by side: the likeliest number, and below it the
- * range that should hold nine times in ten, rounded outwards. Names are broken to fit 80 columns.
+ * range that should hold nine times in ten, rounded outwards. An arrow leads to what the plan pins a
+ * measurement to. Names are broken to fit 80 columns.
  */
 export const measurementLines = (
   forecast: Forecast,
@@ -90,11 +101,9 @@ export const measurementLines = (
   style: Style,
 ): string[] => {
   const rows = forecast.measurements.map((row) => [row, cells(row, unit)] as const);
-  const widths = columnWidths(rows.flatMap(([, lines]) => lines));
-  const taken = widths.reduce((sum, width) => sum + width + GAP, 0);
-  const layout = { nameWidth: Math.max(NAME_LEAST, COLUMNS - taken), widths };
+  const layout = layoutOf(rows.flatMap(([, lines]) => lines));
   return [
-    style.quiet(padEnd('', layout.nameWidth) + rightAligned(HEADINGS, widths)),
+    style.quiet(padEnd('', layout.nameWidth) + rightAligned(HEADINGS, layout)),
     ...rows.flatMap(([row, lines]) => rowLines(row, lines, layout, numbers, style)),
   ];
 };

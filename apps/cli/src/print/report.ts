@@ -19,11 +19,14 @@ export interface Reporting {
 const titleLines = (record: GarmentRecord, forecast: Forecast, { units, style }: Reporting) => {
   const size = forecast.chosenSize === null ? '' : `, size ${forecast.chosenSize}`;
   const unit = units === 'cm' ? 'centimetres' : 'inches';
+  const pinned = forecast.measurements.some(({ pinnedMm }) => pinnedMm !== null)
+    ? ' → marks what it is pinned to.'
+    : '';
   return [
     style.strong(`${record.name}${size}`),
     ...hanging(
       '',
-      `All lengths in ${unit}. Below each likeliest number stands the range that should hold nine times in ten.`,
+      `All lengths in ${unit}. Below each likeliest number stands the range that should hold nine times in ten.${pinned}`,
     ).map(style.quiet),
   ];
 };

@@ -1,0 +1,100 @@
+import { EXAMPLES, writeRecord } from '@dryflat/record';
+import { describe, expect, it } from 'vitest';
+import { dryflat } from './testing/dryflat.ts';
+
+const STATES = ['asKnit', 'wet', 'dried', 'worn', 'rewashed'];
+
+interface Range {
+  readonly p05Mm: number;
+  readonly p50Mm: number;
+  readonly p95Mm: number;
+}
+
+describe.each(EXAMPLES.map(({ slug, record }) => ({ slug, record })))(
+  'forecast of $slug',
+  ({ record }) => {
+    const input = writeRecord(record);
+    const json = dryflat(['forecast', '-', '--json'], { input });
+
+    it('C5: one object, every measurement in every state, its range in order', () => {
+      expect(json).toMatchObject({ code: 0, err: '' });
+      const answer = JSON.parse(json.out);
+      expect(answer.name).toBe(record.name);
+      expect(answer.measurements).toHaveLength(record.pattern.measurements.length);
+      for (const { states } of answer.measurements) {
+        expect(Object.keys(states)).toEqual(STATES);
+        for (const { p05Mm, p50Mm, p95Mm } of Object.values(states) as Range[]) {
+          expect(p05Mm).toBeGreaterThan(0);
+          expect(p05Mm).toBeLessThanOrEqual(p50Mm);
+          expect(p50Mm).toBeLessThanOrEqual(p95Mm);
+        }
+      }
+    });
+
+    it('C5: lengths to 0.01 mm, chances between none and all', () => {
+      const answer = JSON.parse(json.out);
+      expect(json.out).not.toMatch(/Mm": -?\d+\.\d{3}/);
+      expect(answer.fit.landmarks).toHaveLength(record.wearer.wanted.length);
+      // Three chances, each rounded to 0.0001.
+      for (const { chance, tooSmall, tooLarge } of answer.fit.landmarks)
+        expect(Math.abs(chance + tooSmall + tooLarge - 1)).toBeLessThan(3e-4);
+    });
+
+    it('C5: everything that a measurement stands on is in the evidence', () => {
+      const answer = JSON.parse(json.out);
+      const known = answer.evidence.map(({ id }: { id: string }) => id);
+      for (const { standsOn } of answer.measurements)
+        expect(known).toEqual(expect.arrayContaining(standsOn));
+    });
+
+    it('C2: the same bytes again', () => {
+      expect(dryflat(['forecast', '-', '--json'], { input })).toEqual(json);
+    });
+
+    it.each(['cm', 'in'])('C4: the table in %s keeps within 80 columns', (units) => {
+      const table = dryflat(['forecast', '-', '--units', units], { input });
+      expect(table).toMatchObject({ code: 0, err: '' });
+      expect(table.out.split('\n').filter((line) => [...line].length > 80)).toEqual([]);
+      expect(table.out).not.toContain('{mm:');
+      // C7: standard output is no terminal here.
+      expect(table.out).not.toContain('\u001b');
+      for (const { name } of record.pattern.measurements)
+        for (const word of name.split(' ')) expect(table.out).toContain(word);
+    });
+  },
+);
+
+describe('options', () => {
+  const [waistcoat] = EXAMPLES;
+  const input = writeRecord(waistcoat?.record ?? expect.fail('no example'));
+  const json = (...more: string[]) =>
+    JSON.parse(dryflat(['forecast', '-', '--json', ...more], { input }).out);
+
+  it('another seed gives other draws of the same forecast', () => {
+    const [one, other] = [json('--seed', '1'), json('--seed', '2')];
+    const dried = (answer: typeof one) => answer.measurements[0].states.dried.p50Mm;
+    expect(dried(one)).not.toBe(dried(other));
+    // The median of 10,000 draws of a spread of about 26 mm stands within 1.25·26/√10,000 = 0.33 mm
+    // (one standard error); five of them, for two medians, are below 2.5 mm.
+    expect(Math.abs(dried(one) - dried(other))).toBeLessThan(2.5);
+  });
+
+  it('another size has other targets, and the file is left as it is', () => {
+    const sizes = waistcoat?.record.pattern.sizes ?? [];
+    const chest = sizes.map((size) => json('--size', size, '--draws', '1000').measurements[0]);
+    expect(chest.map(({ targetMm }) => targetMm)).toEqual(
+      waistcoat?.record.pattern.measurements[0]?.values,
+    );
+  });
+
+  it('inches speak in fractions, British words in tension', () => {
+    const table = dryflat(['forecast', '-', '--units', 'in', '--words', 'uk'], { input }).out;
+    expect(table).toMatch(/\d[⅛¼⅜½⅝¾⅞]–\d+/);
+    expect(table).toContain('Tension, over 4 in');
+    expect(table).not.toContain('Gauge, over');
+  });
+
+  it('the number of draws is the one asked for', () => {
+    expect(json('--draws', '2000').draws).toBe(2000);
+  });
+});
