@@ -17,7 +17,7 @@ const FOUR_INCHES_MM = 101.6;
 /** Within a class, hands and needles differ by this beyond the printed range. Assumption. */
 const BEYOND_CLASS_SD = 0.08;
 /** Nothing known of the yarn: from fine lace to jumbo, as mean and SD of log millimetres. */
-export const ANY_YARN = { mean: Math.log(4.6), sd: 0.45 };
+const ANY_YARN = { mean: Math.log(4.6), sd: 0.45 };
 
 /** From the yarn's class, else from its metres per 100 g, else nearly anything. */
 export const classPitch = (

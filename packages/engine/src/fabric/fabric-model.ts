@@ -36,7 +36,6 @@ export interface FabricModel {
   readonly rewashedOverDried: Readonly<Record<Direction, Affine>>;
   /** Log pitch of the pattern's own gauge: a constant where it is printed, an unknown where not. */
   readonly patternPitch: Readonly<Record<Direction, Affine>>;
-  readonly patternState: 'asKnit' | 'dried';
   readonly evidence: readonly Evidence[];
   /** Assumptions that stand behind the model whatever is measured. */
   readonly priors: readonly Basis[];

@@ -13,6 +13,7 @@ export * from './monofilament-force.ts';
 export * from './peirce-loop.ts';
 export * from './reading-error.ts';
 export * from './specimen.ts';
+export { DRIFT_CORRELATION, DRIFT_SD, GROWTH_SD } from './specimen-observations.ts';
 export * from './states.ts';
 export * from './stretched-reading.ts';
 export * from './yarn-conservation.ts';

@@ -1,4 +1,4 @@
-import { type Affine, add, type Unknowns } from '../stats/index.ts';
+import { type Affine, add, constant, type Unknowns } from '../stats/index.ts';
 import type { Basis } from './basis.ts';
 import { type Evidence, type FabricModel, type FabricQuestion, pitchIn } from './fabric-model.ts';
 import { countSd, extentSd, PLACE_SD } from './reading-error.ts';
@@ -6,7 +6,7 @@ import type { CountReading, Direction, ExtentReading, RestState, Specimen } from
 import { handPull } from './stretched-reading.ts';
 
 /** How far the pitch of a specimen lies from the garment's. Common practice, no source. */
-const DRIFT_SD: Readonly<Record<Specimen['kind'], number>> = {
+export const DRIFT_SD: Readonly<Record<Specimen['kind'], number>> = {
   swatch: 0.03,
   part: 0.012,
   piece: 0.01,
@@ -17,14 +17,14 @@ const OTHER_WAY_SD = 0.04;
 /** Another stitch pattern than the garment's says little of its pitch. Assumption. */
 const OTHER_STITCH_SD = 0.15;
 /** How far a specimen's growth lies from the garment's, by how it was washed. Assumption. */
-const GROWTH_SD: Readonly<Record<Specimen['washed'], number>> = {
+export const GROWTH_SD: Readonly<Record<Specimen['washed'], number>> = {
   'as-garment': 0.012,
   otherwise: 0.035,
   not: 0.035,
 };
-const DRIFT_CORRELATION = 0.5;
-/** An extent of unknown count tells only of changes: its level is as good as unknown. */
-const UNKNOWN_LEVEL_SD = 10;
+export const DRIFT_CORRELATION = 0.5;
+/** An extent of unknown count tells only of changes: log count may be that of 10 or of 1,000. */
+const UNKNOWN_COUNT = { mean: Math.log(100), sd: 2 };
 
 type Pitched = CountReading | ExtentReading;
 
@@ -78,7 +78,8 @@ const specimenParts = (
         `place ${reading.direction} ${reading.place ?? reading.id} ${reading.kind}`,
         placeSd(reading),
       ),
-    level: (direction) => fresh(`level ${direction}`, UNKNOWN_LEVEL_SD),
+    level: (direction) =>
+      add(constant(UNKNOWN_COUNT.mean), fresh(`level ${direction}`, UNKNOWN_COUNT.sd)),
   };
 };
 

@@ -73,6 +73,9 @@ const measurementForecast = (
     pinnedMm: passage.pinnedTo,
     standsOn: [
       ...standsOn(dried, known.evidence),
+      ...(m.wanted.worked === 'counted'
+        ? known.model.fabric.priors.slice(0, 1).map((b) => b.id)
+        : []),
       ...(passage.pinnedTo === null ? [] : ['kept-share']),
       ...(passage.hang === 0 ? [] : ['hang']),
       `growth-${m.wanted.direction}`,

@@ -31,13 +31,13 @@ export interface SizeModel {
 }
 
 /** One piece to another, in a counted width or height. Common practice, no source. */
-const PIECE_SD = 0.01;
+export const PIECE_SD = 0.01;
 /** Knit to a length on the needles: the tape on bunched fabric errs. Common practice, no source. */
-const TO_LENGTH_SD = 0.02;
+export const TO_LENGTH_SD = 0.02;
 /** Another stitch pattern than the garment's follows its gauge less closely. Assumption. */
 const OTHER_STITCH_SD = 0.04;
 /** A measurement that the pattern does not give is known only from the tape: as good as any length. */
-const UNKNOWN = { log: Math.log(400), sd: 10 };
+const UNKNOWN = { log: Math.log(400), sd: 2 };
 
 export const sizeModel = (question: ForecastQuestion): SizeModel => {
   const fabric = fabricModel(fabricQuestion(question));
