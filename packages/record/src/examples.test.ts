@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { bodyFromTable } from '@dryflat/engine/garment';
 import { describe, expect, it } from 'vitest';
 import { askForecast } from './ask/ask-forecast.ts';
 import { faultsOf } from './check/faults-of.ts';
@@ -43,6 +44,18 @@ describe.each(EXAMPLES.map((each) => [each.slug, each] as const))('example %s', 
           (2 * (gauge?.overMm ?? 0)) / per + 1e-9,
         );
       });
+  });
+});
+
+describe('the child cardigan', () => {
+  it('R33: has the body of the published table that it names, to the millimetre', () => {
+    const bodies = findExample('child-cardigan')?.record.wearer.body ?? [];
+    expect(bodies.length).toBeGreaterThan(0);
+    for (const { landmark, mm, from } of bodies) {
+      const table = from.kind === 'table' ? bodyFromTable(from.table, from.size) : null;
+      const row = table?.ok ? table.value.find(({ body }) => body === landmark) : undefined;
+      expect([landmark, mm]).toEqual([landmark, Math.round(row?.middle ?? 0)]);
+    }
   });
 });
 

@@ -8,4 +8,12 @@ export { type Loss, migrateDown, migrateUp, OLDEST_VERSION, STEPS } from './migr
 export { questionsOf, type SpanQuestion, type SpanReading } from './questions/span-questions.ts';
 export { type ReadRecord, readRecord } from './read/read-record.ts';
 export * from './schema/index.ts';
+export {
+  directionOf,
+  engineSpan,
+  girthMm,
+  mayGoAround,
+  measurementOf,
+  type Span,
+} from './spans/girths.ts';
 export { writeRecord } from './write/write-record.ts';

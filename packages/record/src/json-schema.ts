@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { garmentRecord } from './schema/garment.ts';
 import { CURRENT_VERSION } from './schema/version.ts';
 

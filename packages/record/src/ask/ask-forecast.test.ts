@@ -71,9 +71,9 @@ describe('askForecast', () => {
           name: 'Pocket',
           landmark: 'pocket',
           direction: 'width',
-          span: 'around',
+          span: 'flat',
           worked: 'counted',
-          values: [240, 240, 260],
+          values: [120, 120, 130],
           counts: [null, null, null],
           stitch: 'stockinette',
         },
@@ -162,6 +162,25 @@ describe('askForecast', () => {
       min: 980,
       max: 1020,
     });
+  });
+
+  it('R61: a width of her own stays as she said it, and its tapes are brought to that', () => {
+    const tapes = [
+      { id: 't1', measurement: 'pocket', state: 'asKnit', mm: 118, span: 'flat' },
+      { id: 't2', measurement: 'pocket', state: 'asKnit', mm: 236, span: 'around' },
+    ];
+    const flat = asked(change(['pieces[0].measured', tapes]));
+    expect(flat.measured.slice(0, 2).map(({ value, span }) => [value, span])).toEqual([
+      [118, 'flat'],
+      [118, 'flat'],
+    ]);
+    const around = asked(
+      change(['pieces[0].measured', tapes], ['pattern.measurements[2].span', 'around']),
+    );
+    expect(around.measured.slice(0, 2).map(({ value, span }) => [value, span])).toEqual([
+      [236, 'around'],
+      [236, 'around'],
+    ]);
   });
 
   it('R62: a body measurement from a table says so', () => {

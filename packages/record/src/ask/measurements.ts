@@ -4,15 +4,8 @@ import type {
   MeasurementWanted,
 } from '@dryflat/engine/garment';
 import { mm } from '@dryflat/engine/units';
-import type { GarmentRecord, Measured, PatternMeasurement } from '../schema/index.ts';
-import {
-  directionOf,
-  engineSpan,
-  girthMm,
-  mayGoAround,
-  measurementOf,
-  type Span,
-} from '../spans/girths.ts';
+import type { GarmentRecord, Measured } from '../schema/index.ts';
+import { directionOf, engineSpan, measurementOf, timesToEngine } from '../spans/girths.ts';
 
 /**
  * The pattern's rows with girths made `around`. A row given flat doubles its counts with its values,
@@ -20,7 +13,7 @@ import {
  */
 export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] =>
   record.pattern.measurements.map((row) => {
-    const times = mayGoAround(row) ? girthMm(1, row.span ?? 'around') : 1;
+    const times = timesToEngine(row, row.span);
     const scaled = (list: readonly (number | null)[]) =>
       list.map((value) => (value === null ? null : value * times));
     return {
@@ -36,10 +29,6 @@ export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] =
     };
   });
 
-/** A tape's length as the engine wants it: all the way around where the measurement goes around. */
-const tapeMm = (row: PatternMeasurement, valueMm: number, span: Span | undefined): number =>
-  mayGoAround(row) ? girthMm(valueMm, span ?? 'around') : valueMm;
-
 /** Everything that was measured on the garment or its pieces, in the order of the file. */
 export const measuredOnGarment = (record: GarmentRecord): MeasuredOnGarment[] =>
   [...record.pieces, ...record.outcomes]
@@ -51,7 +40,13 @@ const tapeOnGarment = (record: GarmentRecord, tape: Measured): MeasuredOnGarment
   if (row === undefined) return [];
   const { id, measurement, state } = tape;
   return [
-    { id, measurement, state, value: mm(tapeMm(row, tape.mm, tape.span)), span: engineSpan(row) },
+    {
+      id,
+      measurement,
+      state,
+      value: mm(tape.mm * timesToEngine(row, tape.span)),
+      span: engineSpan(row),
+    },
   ];
 };
 
@@ -61,5 +56,5 @@ export const pinnedTo = (record: GarmentRecord): ForecastQuestion['pinTo'] =>
     const row = measurementOf(record, pin.measurement);
     return row === undefined
       ? []
-      : [{ measurement: pin.measurement, value: mm(tapeMm(row, pin.mm, pin.span)) }];
+      : [{ measurement: pin.measurement, value: mm(pin.mm * timesToEngine(row, pin.span)) }];
   });

@@ -2,13 +2,13 @@ import type { FitWanted } from '@dryflat/engine/garment';
 import { mm } from '@dryflat/engine/units';
 import type { GarmentRecord, WantedFit } from '../schema/index.ts';
 import { bodyAt } from '../spans/body-at.ts';
-import { girthMm, landmarkMayGoAround } from '../spans/girths.ts';
+import { girthMm, landmarkMayGoAround, measurementAt, timesToEngine } from '../spans/girths.ts';
 
-/** The wanted fit at each landmark, joined with the body under it; finished girths are made `around`. */
+/** The wanted fit at each landmark, joined with the body under it; finished girths are made `around`, ease stays as it is. */
 export const fitWanted = (record: GarmentRecord): FitWanted[] =>
   record.wearer.wanted.map((wanted) => {
     const body = bodyAt(record, wanted.landmark);
-    const times = timesAround(record, wanted);
+    const times = timesOf(record, wanted);
     return {
       landmark: wanted.landmark,
       body: body === null ? null : mm(body.mm),
@@ -19,7 +19,8 @@ export const fitWanted = (record: GarmentRecord): FitWanted[] =>
     };
   });
 
-const timesAround = (record: GarmentRecord, wanted: WantedFit): number =>
-  wanted.kind === 'finished' && landmarkMayGoAround(record, wanted.landmark)
-    ? girthMm(1, wanted.span ?? 'around')
-    : 1;
+const timesOf = (record: GarmentRecord, wanted: WantedFit): number => {
+  if (wanted.kind === 'ease' || !landmarkMayGoAround(record, wanted.landmark)) return 1;
+  const row = measurementAt(record, wanted.landmark);
+  return row === undefined ? girthMm(1, wanted.span ?? 'around') : timesToEngine(row, wanted.span);
+};

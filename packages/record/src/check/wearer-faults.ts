@@ -1,4 +1,4 @@
-import { findLandmark, LANDMARKS } from '@dryflat/engine/garment';
+import { BODY_TABLES, findLandmark, LANDMARKS } from '@dryflat/engine/garment';
 import type { Fault } from '@dryflat/engine/units';
 import { nearest } from '../read/nearest.ts';
 import type { BodyMeasure, GarmentRecord, WantedFit, Wearer } from '../schema/index.ts';
@@ -49,7 +49,11 @@ const unlikelyBody = (wearer: Wearer, { landmark, mm }: BodyMeasure, path: strin
   ];
 };
 
-const BODY_IDS = new Set(LANDMARKS.flatMap(({ body }) => (body === null ? [] : [body])));
+/** Names of body measurements that the garment's landmarks or the published tables know. */
+const BODY_IDS = new Set([
+  ...LANDMARKS.flatMap(({ body }) => (body === null ? [] : [body])),
+  ...BODY_TABLES.flatMap(({ rows }) => rows.map(({ body }) => body)),
+]);
 
 const strangeBody = (record: GarmentRecord, { landmark }: BodyMeasure, path: string): Fault[] => {
   const custom = measurementAt(record, landmark) !== undefined && findLandmark(landmark) === null;

@@ -1,5 +1,5 @@
 import { STITCHES } from '@dryflat/engine/textile';
-import { z } from 'zod';
+import * as z from 'zod';
 import { count, direction, id, label, lengthMm, massG } from './parts.ts';
 
 const state = z.enum(['asKnit', 'wet', 'dried', 'rewashed']);

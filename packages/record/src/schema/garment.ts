@@ -1,6 +1,6 @@
 import { GARMENT_KINDS } from '@dryflat/engine/garment';
 import { STITCHES } from '@dryflat/engine/textile';
-import { z } from 'zod';
+import * as z from 'zod';
 import { specimen } from './evidence.ts';
 import { day, id, label, lengthMm, massG, span, text } from './parts.ts';
 import { pattern } from './pattern.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Pieces of schema that several parts share. Lengths are millimetres, masses grams, dates ISO days. */
 export const id = z.string().min(1).max(80);

@@ -1,5 +1,5 @@
 import { STITCHES } from '@dryflat/engine/textile';
-import { z } from 'zod';
+import * as z from 'zod';
 import { count, direction, id, label, lengthMm, span } from './parts.ts';
 
 /** One line of the pattern's table of finished measurements; values run along `pattern.sizes`. */

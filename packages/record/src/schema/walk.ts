@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** The schema under optional and nullable wrappers. */
 export const bare = (schema: unknown): unknown =>

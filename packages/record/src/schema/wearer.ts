@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { id, label, lengthMm, signedMm, span } from './parts.ts';
 
 /** One body measurement. Girths of a body are around; `span` is asked only where both are possible. */

@@ -1,5 +1,5 @@
 import { FIBRES, TREATMENTS } from '@dryflat/engine/textile';
-import { z } from 'zod';
+import * as z from 'zod';
 import { count, id, label, massG } from './parts.ts';
 
 /** Skeins of one dye lot. */

@@ -40,6 +40,19 @@ export const landmarkMayGoAround = (record: GarmentRecord, landmark: string): bo
 export const girthMm = (valueMm: number, span: Span): number =>
   span === 'flat' ? valueMm * 2 : valueMm;
 
-/** What a measurement's numbers mean for the engine: `around` for girths, `flat` for all the rest. */
-export const engineSpan = (measurement: PatternMeasurement): Span =>
-  mayGoAround(measurement) ? 'around' : 'flat';
+/**
+ * What a measurement's numbers mean for the engine: `around` for girths of known landmarks, however
+ * the pattern prints them; what the knitter said for a width of her own, which may be a pocket; `flat`
+ * for all the rest.
+ */
+export const engineSpan = (measurement: PatternMeasurement): Span => {
+  if (!mayGoAround(measurement)) return 'flat';
+  return findLandmark(measurement.landmark) === null ? (measurement.span ?? 'flat') : 'around';
+};
+
+/** What a number given in `span` is multiplied by to be in the engine's span of its measurement. */
+export const timesToEngine = (measurement: PatternMeasurement, span: Span | undefined): number => {
+  const wanted = engineSpan(measurement);
+  if (!mayGoAround(measurement) || span === undefined || span === wanted) return 1;
+  return wanted === 'around' ? 2 : 0.5;
+};
