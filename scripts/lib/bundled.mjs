@@ -17,15 +17,17 @@ const REQUIRE =
 
 /**
  * @param {string} outfile
- * @returns {boolean} whether it was made from its sources as they are now
+ * @param {readonly string[]} external
+ * @returns {boolean} whether it was made like this, from its sources as they are now
  */
-const isFresh = (outfile) => {
+const isFresh = (outfile, external) => {
   const list = `${outfile}.inputs.json`;
   if (!existsSync(outfile) || !existsSync(list)) return false;
   const made = statSync(outfile).mtimeMs;
-  /** @type {string[]} */
-  const inputs = JSON.parse(readFileSync(list, 'utf8'));
-  return inputs.every((input) => {
+  /** @type {{ inputs: string[], external: string[] }} */
+  const how = JSON.parse(readFileSync(list, 'utf8'));
+  if (how.external.join() !== external.join()) return false;
+  return how.inputs.every((input) => {
     const file = resolve(ROOT, input);
     return existsSync(file) && statSync(file).mtimeMs < made;
   });
@@ -49,11 +51,12 @@ const writeWhole = (file, content, as) => {
  * Needs no network. Paths are relative to the repository.
  * @param {string} entry
  * @param {string} outfile
+ * @param {{ external?: string[] }} [options] packages that are left where they are installed
  * @returns {Promise<string>} absolute path of the bundle
  */
-export const bundled = async (entry, outfile) => {
+export const bundled = async (entry, outfile, { external = [] } = {}) => {
   const made = join(ROOT, outfile);
-  if (isFresh(made)) return made;
+  if (isFresh(made, external)) return made;
   // Dated to before the build: a source saved while it runs makes the result stale, as it should.
   const began = new Date();
   const { build } = await import('esbuild');
@@ -65,6 +68,7 @@ export const bundled = async (entry, outfile) => {
     platform: 'node',
     format: 'esm',
     target: 'node20',
+    external,
     banner: { js: REQUIRE },
     sourcemap: 'inline',
     sourcesContent: false,
@@ -75,7 +79,7 @@ export const bundled = async (entry, outfile) => {
   mkdirSync(dirname(made), { recursive: true });
   const output = result.outputFiles[0];
   if (output === undefined) throw new Error(`esbuild made nothing of ${entry}`);
-  const inputs = JSON.stringify(Object.keys(result.metafile.inputs));
+  const inputs = JSON.stringify({ inputs: Object.keys(result.metafile.inputs), external });
   writeWhole(`${made}.inputs.json`, inputs, began);
   writeWhole(made, output.contents, began);
   return made;
