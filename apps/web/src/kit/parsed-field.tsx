@@ -12,6 +12,8 @@ export interface ParsedFieldProps<T> extends ParsedText<T> {
   unit?: { readonly sign: string; readonly spoken: string };
   /** Hides the label from sight where a table's heading says it. */
   labelUnseen?: boolean;
+  /** Keyboard of a phone: digits unless the field takes words. */
+  keys?: 'decimal' | 'text';
 }
 
 /** A text field over a parser of our own; never a number input, which loses commas and fractions. */
@@ -20,6 +22,7 @@ export const ParsedField = <T,>({
   hint,
   unit,
   labelUnseen = false,
+  keys = 'decimal',
   ...field
 }: ParsedFieldProps<T>) => {
   const { readOnly } = useGarment();
@@ -28,7 +31,7 @@ export const ParsedField = <T,>({
     <AriaTextField
       className="df-field"
       type="text"
-      inputMode="decimal"
+      inputMode={keys}
       autoComplete="off"
       spellCheck="false"
       value={text}
@@ -48,7 +51,7 @@ export const ParsedField = <T,>({
           {hint}
         </Text>
       )}
-      <span className="df-box" data-numeric>
+      <span className="df-box" data-numeric={keys === 'decimal' || undefined}>
         <Input onFocus={(event) => event.currentTarget.select()} />
         {unit && (
           <span className="df-unit" aria-hidden="true">

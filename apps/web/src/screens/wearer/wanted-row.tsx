@@ -1,0 +1,117 @@
+import type { WantedFit } from '@dryflat/record';
+import {
+  type Choice,
+  ChoiceChips,
+  LengthField,
+  Notice,
+  useLandmarkName,
+  useLengths,
+} from '../../kit/index.ts';
+import { useGarment } from '../../store/index.ts';
+import { setWanted } from './change-wearer.ts';
+import { firstFinished, firstOwnEase } from './first-wish.ts';
+import { FitPicture } from './fit-picture.tsx';
+import { presetOf, presetsFor } from './fit-presets.ts';
+import { bodyIdAt, bodyMmAt } from './wanted-places.ts';
+import { WishSpan } from './wish-span.tsx';
+
+const NONE = 'none';
+const OWN = 'own';
+const FINISHED = 'finished';
+
+/** One place of the garment: a ready range, one's own, a finished size, or no wish. */
+export const WantedRow = ({ landmark }: { landmark: string }) => {
+  const { record, change, readOnly } = useGarment();
+  const { easeRange, sentence } = useLengths();
+  const name = useLandmarkName()(landmark);
+  const wish = record.wearer.wanted.find((each) => each.landmark === landmark);
+  const bodyMm = bodyMmAt(record, landmark);
+  const { presets, from } = presetsFor(landmark, bodyMm);
+  const hasBody = bodyIdAt(landmark) !== null;
+
+  const choices: Choice<string>[] = [
+    { value: NONE, label: 'No wish' },
+    ...(hasBody
+      ? [
+          ...presets.map(({ id, label, minMm, maxMm }) => ({
+            value: id,
+            label: `${label}, ${easeRange(minMm, maxMm)}`,
+          })),
+          { value: OWN, label: 'My own ease' },
+        ]
+      : []),
+    { value: FINISHED, label: hasBody ? 'A finished size' : 'Between two sizes' },
+  ];
+  const choose = (value: string): void =>
+    change((draft) => {
+      const ready = presets.find(({ id }) => id === value);
+      const range = ready ?? firstOwnEase(wish);
+      if (value === NONE) setWanted(draft, landmark, null);
+      else if (value === FINISHED) setWanted(draft, landmark, firstFinished(record, landmark));
+      else
+        setWanted(draft, landmark, {
+          kind: 'ease',
+          landmark,
+          minMm: range.minMm,
+          maxMm: range.maxMm,
+        });
+    });
+  return (
+    <section className="we-wish" aria-label={name}>
+      <h3>{name}</h3>
+      <ChoiceChips
+        label={hasBody ? 'Ease over the body' : 'Finished size'}
+        value={chosenOf(wish, presets)}
+        onChange={choose}
+        choices={choices}
+        hint={hasBody && wish?.kind !== 'finished' ? sentence(from) : undefined}
+        readOnly={readOnly}
+      />
+      {wish && <WishFields wish={wish} />}
+      {wish?.kind === 'finished' && <WishSpan wish={wish} />}
+      {wish && <FitPicture landmark={landmark} wish={wish} />}
+      {wish?.kind === 'ease' && bodyMm === null && (
+        <Notice tone="unsure">
+          Ease is over a body, and the body has no measurement here yet. Add it above, or ask for a
+          finished size.
+        </Notice>
+      )}
+    </section>
+  );
+};
+
+const chosenOf = (wish: WantedFit | undefined, presets: Parameters<typeof presetOf>[0]): string => {
+  if (wish === undefined) return NONE;
+  if (wish.kind === 'finished') return FINISHED;
+  return presetOf(presets, wish)?.id ?? OWN;
+};
+
+const WishFields = ({ wish }: { wish: WantedFit }) => {
+  const { change } = useGarment();
+  const signed = wish.kind === 'ease';
+  const set = (part: { minMm: number } | { maxMm: number }): void =>
+    change((draft) => setWanted(draft, wish.landmark, { ...wish, ...part }));
+  return (
+    <>
+      <div className="we-ends">
+        <LengthField
+          label={signed ? 'Ease, at least' : 'At least'}
+          path={`wearer/wanted/${wish.landmark}/${wish.kind}/minMm`}
+          valueMm={wish.minMm}
+          signed={signed}
+          onCommit={(minMm) => minMm !== null && set({ minMm })}
+        />
+        <LengthField
+          label={signed ? 'Ease, at most' : 'At most'}
+          path={`wearer/wanted/${wish.landmark}/${wish.kind}/maxMm`}
+          valueMm={wish.maxMm}
+          signed={signed}
+          onCommit={(maxMm) => maxMm !== null && set({ maxMm })}
+        />
+      </div>
+      {wish.minMm > wish.maxMm && (
+        <Notice tone="wrong">The least is more than the most. Swap the two.</Notice>
+      )}
+    </>
+  );
+};
