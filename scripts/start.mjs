@@ -72,7 +72,7 @@ const serving = await listen(asked.port);
 console.log(`
 Dryflat is at ${serving.url}
 
-  an example garment   ${serving.url}/#/example
+  an example garment   ${serving.url}/#/example/waistcoat
   an empty start       ${serving.url}/#/
 
 Only this machine can reach it. Ctrl-C ends it.`);

@@ -9,12 +9,14 @@ import { UpdateOffer } from './shell/update-offer.tsx';
 import './shell/shell.css';
 
 const Shelf = lazy(() => import('./screens/shelf/index.tsx'));
+const OpenExample = lazy(() => import('./screens/shelf/open-example.tsx'));
 const Settings = lazy(() => import('./screens/settings/index.tsx'));
 
 const Place = () => {
   const route = useRoute();
   if (route.at === 'garment')
     return <GarmentFrame key={route.id} id={route.id} place={route.place} />;
+  if (route.at === 'example') return <OpenExample key={route.slug} slug={route.slug} />;
   return route.at === 'settings' ? <Settings /> : <Shelf />;
 };
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { garmentHash, parseHash } from './hash.ts';
+import { exampleHash, garmentHash, parseHash } from './hash.ts';
 
 test('S1: an address of a garment leads to its place, whatever its id', () => {
   expect(parseHash(garmentHash('a/b c', 'yarn'))).toEqual({
@@ -14,3 +14,8 @@ test.each(['', '#', '#/', '#/nowhere', '#/garment/', '#/garment/%E0%A4%A'])(
   'S2: %j leads to the shelf',
   (hash) => expect(parseHash(hash)).toEqual({ at: 'shelf' }),
 );
+
+test('S1: an address of an example leads to it', () => {
+  expect(parseHash(exampleHash('waistcoat'))).toEqual({ at: 'example', slug: 'waistcoat' });
+  expect(parseHash('#/example/')).toEqual({ at: 'shelf' });
+});

@@ -3,10 +3,14 @@ import { isPlaceName, type PlaceName } from './place-names.ts';
 export type Route =
   | { readonly at: 'shelf' }
   | { readonly at: 'settings' }
+  | { readonly at: 'example'; readonly slug: string }
   | { readonly at: 'garment'; readonly id: string; readonly place: PlaceName };
 
 export const SHELF = '#/';
 export const SETTINGS = '#/settings';
+
+/** Address that opens an example, as `npm start` prints one. */
+export const exampleHash = (slug: string): string => `#/example/${slug}`;
 
 /** Address of a place of a garment. */
 export const garmentHash = (id: string, place: PlaceName = 'forecast'): string =>
@@ -16,6 +20,7 @@ export const garmentHash = (id: string, place: PlaceName = 'forecast'): string =
 export const parseHash = (hash: string): Route => {
   const [, at = '', id = '', place = ''] = hash.replace(/^#/, '').split('/');
   if (at === 'settings') return { at: 'settings' };
+  if (at === 'example' && id !== '') return { at: 'example', slug: id };
   if (at !== 'garment' || id === '') return { at: 'shelf' };
   const known = decode(id);
   if (known === null) return { at: 'shelf' };

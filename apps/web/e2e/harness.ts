@@ -1,0 +1,141 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { type Served, serveFolder } from './serve.ts';
+
+/** The build under test. */
+export const DIST = process.env.DRYFLAT_DIST ?? fileURLToPath(new URL('../dist/', import.meta.url));
+export const PHONE = { width: 390, height: 844 };
+export const DESK = { width: 1280, height: 800 };
+
+export const LAUNCH = {
+  executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--no-first-run',
+  ],
+};
+
+export interface Bench {
+  readonly address: string;
+  readonly browser: Browser;
+  /** A page with storage of its own, open at `path`. Uncaught errors of the page fail `close`. */
+  readonly open: (options?: OpenOptions) => Promise<Page>;
+  /** Closes everything; throws if any page threw or logged an error. */
+  readonly close: () => Promise<void>;
+}
+
+export interface OpenOptions extends BrowserContextOptions {
+  readonly path?: string;
+}
+
+/** The built app on a free port, and a browser to look at it with. */
+export const bench = async (): Promise<Bench> => {
+  const served: Served = await serveFolder(DIST);
+  const browser = await chromium.launch(LAUNCH);
+  const errors: string[] = [];
+  return {
+    address: served.address,
+    browser,
+    open: async ({ path = '', ...options } = {}) => {
+      const context = await browser.newContext({
+        viewport: PHONE,
+        locale: 'en-GB',
+        reducedMotion: 'reduce',
+        ...options,
+      });
+      const page = await context.newPage();
+      collectErrors(page, errors);
+      await page.goto(served.address + path);
+      return page;
+    },
+    close: async () => {
+      await browser.close();
+      await served.stop();
+      if (errors.length > 0) throw new Error(`the page reported:\n${errors.join('\n')}`);
+    },
+  };
+};
+
+/** Notes every uncaught error and every error on the console, but not a network that was cut. */
+export const collectErrors = (page: Page, into: string[]): void => {
+  page.on('pageerror', (error) => into.push(error.stack ?? error.message));
+  page.on('console', (message) => {
+    const text = message.text();
+    if (message.type() === 'error' && !text.includes('ERR_INTERNET_DISCONNECTED')) into.push(text);
+  });
+};
+
+/** A browser whose storage lies in a folder, so that it can be killed and started again. */
+export const openProfile = (folder: string): Promise<BrowserContext> =>
+  chromium.launchPersistentContext(folder, { ...LAUNCH, viewport: PHONE, locale: 'en-GB' });
+
+/** Opens a copy of the example whose title holds `title`, from the shelf. */
+export const openExample = async (page: Page, title: string): Promise<void> => {
+  await page
+    .getByRole('listitem')
+    .filter({ hasText: title })
+    .getByRole('button', { name: 'Open a copy' })
+    .click();
+  await page.getByRole('navigation', { name: 'Places of this garment' }).waitFor();
+};
+
+/** Begins an empty garment of that name, from the shelf. */
+export const beginGarment = async (page: Page, name: string): Promise<void> => {
+  await page.getByRole('button', { name: 'Begin a garment' }).click();
+  await page.getByLabel('What do you call it?').fill(name);
+  await page.getByRole('button', { name: 'Put it on the shelf' }).click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+};
+
+let axe: string | null = null;
+
+/**
+ * What axe finds on the page as it stands, one line per finding; empty when it finds nothing. WCAG
+ * 2.2 A and AA, and axe's best practices.
+ */
+export const axeFindings = async (page: Page): Promise<string[]> => {
+  axe ??= await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof import('axe-core') }).axe.run(
+      document,
+      {
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      },
+    );
+    return violations.flatMap(({ id, help, nodes }) =>
+      nodes.map((node) => `${id}: ${help}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
+    );
+  });
+};
+
+/** Everything a finger is meant for (links within sentences excepted: WCAG 2.2, 2.5.8) and is smaller than 44 px either way; empty when nothing is. */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const pressable = 'a[href], button, input, select, textarea, summary, [role="radio"], label';
+    const boxes = [...document.querySelectorAll<HTMLElement>(pressable)].filter((each) => {
+      const target = each.closest('label') ?? each.closest('.df-box') ?? each;
+      const { width, height, bottom } = target.getBoundingClientRect();
+      const hidden = width <= 1 || height <= 1 || bottom < 0;
+      const inText = each.matches('p a, [tabindex="-1"]');
+      const onlyText = each.matches('label') && each.querySelector('input') === null;
+      // Half a pixel for the rounding of layout.
+      return !hidden && !inText && !onlyText && (width < 43.5 || height < 43.5);
+    });
+    return boxes.map((each) => each.outerHTML.slice(0, 120));
+  });
+
+/** True where nothing sticks out sideways: no text at any size needs scrolling in two directions. */
+export const fitsSideways = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth);
