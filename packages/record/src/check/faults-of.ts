@@ -3,6 +3,7 @@ import type { GarmentRecord } from '../schema/index.ts';
 import { evidenceFaults } from './evidence-faults.ts';
 import { garmentFaults } from './garment-faults.ts';
 import { gaugeFaults } from './gauge-faults.ts';
+import { gradingFaults } from './grading-faults.ts';
 import { idFaults } from './id-faults.ts';
 import { patternFaults } from './pattern-faults.ts';
 import { referenceFaults } from './reference-faults.ts';
@@ -18,6 +19,7 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
   wearerFaults,
   patternFaults,
   gaugeFaults,
+  gradingFaults,
   spanFaults,
   yarnFaults,
   evidenceFaults,

@@ -131,11 +131,27 @@ export const SENSE_OF_PATTERN: readonly MalformedCase[] = [
     ],
   },
   {
+    title: 'a size that lost a digit',
+    path: 'pattern.measurements[1].values',
+    value: [560, 58, null],
+    says: [
+      'pattern.measurements[1].values[1]: it jumps from 560 mm (22 in) to 58 mm (2.3 in) between two sizes (given: 58). Check both for a misprint or a slip of unit.',
+    ],
+  },
+  {
+    title: 'a size that lost a digit, after a gap',
+    path: 'pattern.measurements[2].values',
+    value: [120, null, 13],
+    says: [
+      'pattern.measurements[2].values[2]: it jumps from 120 mm (4.7 in) to 13 mm (0.5 in) between two sizes (given: 13). Check both for a misprint or a slip of unit.',
+    ],
+  },
+  {
     title: 'a girth far from the body',
     path: 'pattern.measurements[0].values',
-    value: [900, 4000, 4400],
+    value: [3700, 4000, 4400],
     says: [
-      "pattern.measurements[0].counts[1]: 200 at the pattern's gauge make 1000 mm (39.4 in), but the pattern says 4000 mm (157.5 in) (given: 200). Check both for a misprint, and whether one is flat and the other around.",
+      "pattern.measurements[0].counts[0]: 180 at the pattern's gauge make 900 mm (35.4 in), but the pattern says 3700 mm (145.7 in) (given: 180). Check both for a misprint, and whether one is flat and the other around.",
       'pattern.measurements[0]: "Chest" of 4000 mm (157.5 in) around is far from the body\'s 914 mm (36 in) (given: 4000). Check the number and its unit.',
       'pieces[0].measured[0]: "Chest" of 980 mm (38.6 in) around is far from the pattern\'s 4000 mm (157.5 in) (given: 490). Check the number and its unit.',
     ],
