@@ -16,22 +16,21 @@ const PATHS = {
   pen: 'M5 19l1-4L16 5l3 3L9 18l-4 1zM13.5 7.5l3 3',
   up: 'M6 14.5l6-6 6 6',
   down: 'M6 9.5l6 6 6-6',
-  /* Two ends of a tape with the likely place between them. */
-  forecast: 'M4 6v12M20 6v12M4 12h3M17 12h3M7 12c2 0 2.6-5 5-5s3 5 5 5M12 7v10',
-  /* A standing figure. */
-  wearer:
-    'M12 3.5a2.5 2.5 0 1 0 0 5 2.5 2.5 0 0 0 0-5zM6 21l1.5-9.5C9 10.7 15 10.7 16.5 11.5L18 21M9.5 21l.5-6M14.5 21l-.5-6',
+  /* A tape between two ends, and where the edge is likely to lie. */
+  forecast: 'M3 7v10M21 7v10M3 14h18M6 14c3.5 0 3-8 6-8s2.5 8 6 8',
+  /* A head and shoulders with a tape around. */
+  wearer: 'M12 3a3.5 3.5 0 1 0 0 7 3.5 3.5 0 0 0 0-7zM5 21c0-5 2.8-8 7-8s7 3 7 8M6.3 17.2h11.4',
   /* A leaf of paper with a table. */
   pattern: 'M6 3.5h9l3.5 3.5v13.5H6zM15 3.5V7h3.5M9 11.5h6.5M9 14.5h6.5M9 17.5h4',
-  /* A twisted skein. */
-  yarn: 'M7 4c-3 3 0 6 3 8s6 5 3 8M12 4c-3 3 0 6 3 8s5.5 5 2 8M7 4h5M13 20h4M6.5 9.5l5-1.5M12.5 16l4.5-1.5',
+  /* A twisted hank. */
+  yarn: 'M6 6c0-3.4 12-3.4 12 0 0 4.5-12 7.5-12 12 0 3.4 12 3.4 12 0 0-4.5-12-7.5-12-12zM9.5 6c0-1 5-1 5 0M9.5 18c0 1 5 1 5 0',
   /* A square of knitting under a ruler. */
   evidence: 'M4 9h13v11H4zM4 5.5h13M4 4v3M8.3 4.5v2M12.7 4.5v2M17 4v3M8.3 9v11M12.7 9v11M4 14.5h13',
   /* Front of a vest. */
   pieces: 'M8 4v3.5c0 2-1.5 3.5-3 4V20h14v-8.5c-1.5-.5-3-2-3-4V4h-2c0 4-4 4-4 0z',
   /* Hung up to dry, a drop below. */
   after:
-    'M3.5 5h17M8 5v8h8V5M12 16.2c-1.3 1.6-1.9 2.4-1.9 3.2a1.9 1.9 0 0 0 3.8 0c0-.8-.6-1.6-1.9-3.2z',
+    'M3 4.5h18M7 4.5v8.5h10V4.5M12 16c-1.5 1.8-2.2 2.7-2.2 3.5a2.2 2.2 0 0 0 4.4 0c0-.8-.7-1.7-2.2-3.5z',
 } as const;
 
 export type IconName = keyof typeof PATHS;

@@ -2,7 +2,7 @@ import { type Keeping, useKeeping } from '../store/index.ts';
 
 const SAYS: Readonly<Record<Keeping, string>> = {
   kept: 'Kept on this device',
-  'kept-until-space-runs-short': 'Kept on this device, unless the browser runs out of space',
+  'kept-until-space-runs-short': 'Kept on this device while it has space',
   full: 'No space left on this device: save a file of each garment, and free some space',
   'not-kept': 'This browser keeps nothing: save a file before you close the tab',
 };

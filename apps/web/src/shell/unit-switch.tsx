@@ -1,18 +1,19 @@
-import { Button as AriaButton } from 'react-aria-components';
-import { useView } from '../store/index.ts';
+import { Radio, RadioGroup } from 'react-aria-components';
+import { type Units, useView } from '../store/index.ts';
 
 /** Turns every length in sight from centimetres to inches and back. */
 export const UnitSwitch = () => {
   const { units, setUnits } = useView();
-  const other = units === 'cm' ? 'in' : 'cm';
   return (
-    <AriaButton
+    <RadioGroup
       className="df-units"
-      aria-label={`Lengths in ${units}, change to ${other}`}
-      onPress={() => setUnits(other)}
+      aria-label="Lengths in"
+      orientation="horizontal"
+      value={units}
+      onChange={(next) => setUnits(next as Units)}
     >
-      <span data-on={units === 'cm' || undefined}>cm</span>
-      <span data-on={units === 'in' || undefined}>in</span>
-    </AriaButton>
+      <Radio value="cm">cm</Radio>
+      <Radio value="in">in</Radio>
+    </RadioGroup>
   );
 };

@@ -1,11 +1,11 @@
 import type { Result } from '@dryflat/engine/units';
-import type { GarmentRecord } from '@dryflat/record';
+import { duplicateRecord, emptyRecord, type GarmentRecord } from '@dryflat/record';
 import { eraseGarment, openGarment, openShelf } from './device.ts';
 import { newId } from './ids.ts';
 import type { ShelfEntry } from './shelf-store.ts';
 import { askToPersist } from './storage.ts';
 
-/** Schemas and examples are only needed by some actions, so they are loaded when one is taken. */
+/** Schemas are only needed by some actions, so they are loaded when one is taken. */
 const recordRoom = () => import('@dryflat/record');
 
 const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
@@ -25,20 +25,16 @@ const shelve = async (record: GarmentRecord, original?: string): Promise<string>
   return record.id;
 };
 
-export const createGarment = async (name: string, kind: GarmentRecord['kind']): Promise<string> => {
-  const { emptyRecord } = await recordRoom();
+export const createGarment = (name: string, kind: GarmentRecord['kind']): Promise<string> => {
   return shelve(emptyRecord({ id: newId(), name, kind }));
 };
 
 /** Puts a copy of a record on the shelf, with an id of its own. */
-export const shelveCopy = async (
+export const shelveCopy = (
   record: GarmentRecord,
   name: string,
   original?: string,
-): Promise<string> => {
-  const { duplicateRecord } = await recordRoom();
-  return shelve(duplicateRecord(record, { id: newId(), name }), original);
-};
+): Promise<string> => shelve(duplicateRecord(record, { id: newId(), name }), original);
 
 export const duplicateGarment = async (id: string): Promise<string | null> => {
   const store = await openGarment(id);
