@@ -34,6 +34,9 @@ test('F23: pinning warns that it is not for good, and where it asks for more tha
   expect(codes(pin)).not.toContain('pinned-beyond-give');
   const far = [{ measurement: 'chest', value: mm(2000) }];
   expect(codes({ ...pin, pinTo: far })).toContain('pinned-beyond-give');
+  const near = [{ measurement: 'chest', value: mm(700) }];
+  expect(codes({ ...pin, pinTo: near })).toContain('wet-larger-than-pinned');
+  expect(codes(pin)).not.toContain('wet-larger-than-pinned');
 });
 
 test('F24: cautions stand where the work can hurt', () => {

@@ -83,6 +83,16 @@ const pinNotices = (
       code: 'block-not-permanent',
       text: 'What pinning gains, the next soak gives back in part or in whole: compare dried with rewashed.',
     },
+    ...measurements.flatMap((m) =>
+      m.pinnedMm === null || m.pinnedMm > m.states.wet.p05Mm
+        ? []
+        : [
+            {
+              code: 'wet-larger-than-pinned',
+              text: `${m.name}: it will lie about {mm:${m.states.wet.p50Mm.toFixed(1)}} wet, more than the {mm:${m.pinnedMm}} wanted. Pins pull, they do not push: pat it in, but do not count on it.`,
+            },
+          ],
+    ),
     ...over.map((m) => ({
       code: 'pinned-beyond-give',
       text: `${m.name}: pinning to {mm:${m.pinnedMm}} asks for more than this fabric gives by hand from {mm:${m.states.wet.p50Mm.toFixed(1)}} wet; less is counted on.`,
