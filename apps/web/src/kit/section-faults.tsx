@@ -3,10 +3,7 @@ import { useMemo } from 'react';
 import { useGarment } from '../store/index.ts';
 import { Notice } from './card.tsx';
 import { FaultList } from './fault-list.tsx';
-import { useLengths } from './use-lengths.ts';
-
-/** Faults of files name lengths as `508 mm (20 in)`: here they are printed like all others. */
-const FILE_LENGTH = /(-?\d+(?:\.\d+)?) mm \(-?[\d.]+ in\)/g;
+import { useFaultText } from './use-fault-text.ts';
 
 /** What the record says under `prefix` that cannot be, or is unlikely; codes shown elsewhere are left out. */
 export const SectionFaults = ({
@@ -17,9 +14,7 @@ export const SectionFaults = ({
   except?: readonly string[];
 }) => {
   const { record } = useGarment();
-  const { length, sentence } = useLengths();
-  const print = (text: string): string =>
-    sentence(text.replace(FILE_LENGTH, (_, value: string) => length(Number(value))));
+  const print = useFaultText();
   const found = useMemo(
     () =>
       faultsOf(record).filter(

@@ -1,12 +1,14 @@
-import { Card } from '../../kit/index.ts';
-import { useGarment } from '../../store/index.ts';
+import { useForecast } from '../../worker/index.ts';
+import { BrokenForecast, NotYet, Working } from './not-yet.tsx';
+import { Result } from './result.tsx';
+import './forecast.css';
 
+/** What it will measure, how sure that is, and how it will fit. */
 const Screen = () => {
-  const { record } = useGarment();
-  return (
-    <Card title="Forecast">
-      <p>{record.name}</p>
-    </Card>
-  );
+  const { forecast, faults, broken } = useForecast();
+  if (broken !== null) return <BrokenForecast message={broken} />;
+  if (faults.length > 0) return <NotYet faults={faults} />;
+  if (forecast === null) return <Working />;
+  return <Result forecast={forecast} />;
 };
 export default Screen;

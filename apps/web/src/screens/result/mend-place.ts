@@ -1,0 +1,26 @@
+import type { PlaceName } from '../../shell/place-names.ts';
+
+/** Which place of the garment holds the field that a fault names. */
+const PLACE_OF: readonly (readonly [RegExp, PlaceName])[] = [
+  [/^wearer\b/, 'wearer'],
+  [/^(pattern|kind)\b/, 'pattern'],
+  [/^(yarns|massG|needleMm|stitch)\b/, 'yarn'],
+  [/^evidence\b/, 'evidence'],
+  [/^pieces\b/, 'pieces'],
+  [/^(outcomes|notes|forecasts)\b/, 'after'],
+  [/^plan\b/, 'forecast'],
+];
+
+/** The place where a field is mended; the pattern where nothing tells. */
+export const placeOfField = (field: string): PlaceName =>
+  PLACE_OF.find(([path]) => path.test(field))?.[1] ?? 'pattern';
+
+export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
+  forecast: 'Forecast',
+  wearer: 'Wearer',
+  pattern: 'Pattern',
+  yarn: 'Yarn',
+  evidence: 'Evidence',
+  pieces: 'Pieces',
+  after: 'After',
+};
