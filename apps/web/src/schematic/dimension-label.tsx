@@ -1,0 +1,34 @@
+import type { CSSProperties } from 'react';
+import type { LabelText } from './label-size.ts';
+
+interface Props {
+  readonly text: LabelText;
+  /** Its name to a screen reader: every number in words. */
+  readonly sentence: string;
+  /** Letter that stands for it on the drawing, where the labels are listed; null where they are on it. */
+  readonly letter: string | null;
+  readonly place: CSSProperties;
+  readonly picked: boolean;
+  readonly onPick: () => void;
+}
+
+/** A dimension's number as a button. */
+export const DimensionLabel = ({ text, sentence, letter, place, picked, onPick }: Props) => (
+  <li>
+    <button
+      type="button"
+      className="df-label"
+      style={place}
+      aria-label={sentence}
+      aria-pressed={picked}
+      onClick={onPick}
+    >
+      <span className="df-label-name">
+        {letter !== null && <b className="df-label-letter">{letter}</b>}
+        {text.name}
+      </span>
+      <span className="df-label-big">{text.big}</span>
+      {text.wanted !== null && <span className="df-label-wanted">{text.wanted}</span>}
+    </button>
+  </li>
+);
