@@ -38,7 +38,6 @@ for (const { file, width, height } of PICTURES) {
     locale: 'en-GB',
     colorScheme: 'light',
     reducedMotion: 'reduce',
-    serviceWorkers: 'block',
   });
   const page = await context.newPage();
   const complaints = /** @type {string[]} */ ([]);

@@ -71,7 +71,16 @@ export const buildWeb = async (root, { force = false, quiet = false } = {}) => {
   const hash = sourceHash(root);
   if (!force && !isStale(root, hash)) return true;
   console.error('Building the app …');
-  const args = ['run', '--silent', 'build', '--workspace', '@dryflat/web'];
+  const args = [
+    'run',
+    '--silent',
+    'build',
+    '--workspace',
+    '@dryflat/web',
+    '--',
+    '--logLevel',
+    'warn',
+  ];
   const { code } = await run('npm', args, { cwd: root, quiet });
   if (code === 0) writeFileSync(stampFile(root), `${hash}\n`);
   return code === 0;
