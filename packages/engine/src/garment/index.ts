@@ -6,3 +6,4 @@ export { gaugeSteps } from './gauge-steps.ts';
 export * from './kinds.ts';
 export * from './landmarks.ts';
 export * from './outline/index.ts';
+export * from './paste/index.ts';
