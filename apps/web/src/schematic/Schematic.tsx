@@ -95,7 +95,7 @@ export const Schematic = (props: SchematicProps) => {
   const size = { width: plan.width, height: Math.ceil(plan.height) };
   return (
     <figure className={classOf(sheet.width, lettered)}>
-      <div className="df-sheet" ref={sheetRef}>
+      <div className="df-drawn" ref={sheetRef}>
         {/* biome-ignore lint/a11y/useKeyWithClickEvents: each line is also a button, in the list below */}
         <svg
           {...size}
@@ -123,7 +123,7 @@ export const Schematic = (props: SchematicProps) => {
             />
           ))}
         </svg>
-        <ul className="df-labels" aria-label="Dimensions">
+        <ul className="df-dims" aria-label="Dimensions">
           {dimensions.map(([cell, d]) => (
             <DimensionLabel
               key={d.landmark}

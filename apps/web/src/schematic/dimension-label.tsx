@@ -17,18 +17,18 @@ export const DimensionLabel = ({ text, sentence, letter, place, picked, onPick }
   <li>
     <button
       type="button"
-      className="df-label"
+      className="df-dim"
       style={place}
       aria-label={sentence}
       aria-pressed={picked}
       onClick={onPick}
     >
-      <span className="df-label-name">
-        {letter !== null && <b className="df-label-letter">{letter}</b>}
+      <span className="df-dim-name">
+        {letter !== null && <b className="df-dim-letter">{letter}</b>}
         {text.name}
       </span>
-      <span className="df-label-big">{text.big}</span>
-      {text.wanted !== null && <span className="df-label-wanted">{text.wanted}</span>}
+      <span className="df-dim-big">{text.big}</span>
+      {text.wanted !== null && <span className="df-dim-wanted">{text.wanted}</span>}
     </button>
   </li>
 );

@@ -6,7 +6,7 @@ import { Weave } from './weave.tsx';
 const Swatch = ({ of }: { readonly of: 'wanted' | 'forecast' | 'band' }) => {
   const id = useId();
   return (
-    <svg className="df-key-swatch" width="32" height="16" aria-hidden="true">
+    <svg className="df-lines-swatch" width="32" height="16" aria-hidden="true">
       {of === 'band' ? (
         <>
           <defs>
@@ -23,7 +23,7 @@ const Swatch = ({ of }: { readonly of: 'wanted' | 'forecast' | 'band' }) => {
 
 /** What the lines mean; nothing where there is only one. */
 const Key = ({ wanted }: { readonly wanted: boolean }) => (
-  <ul className="df-key">
+  <ul className="df-lines">
     {wanted && (
       <li>
         <Swatch of="wanted" /> wanted
