@@ -42,7 +42,7 @@ test('B4: undo and redo follow the name of a garment', async () => {
   const page = await at.open();
   await beginGarment(page, 'First name');
   await page.getByRole('button', { name: 'More for this garment' }).click();
-  await page.getByLabel('Name').fill('Second name');
+  await page.getByRole('dialog').getByLabel('Name').fill('Second name');
   await page.keyboard.press('Escape');
   const title = (name: string) => page.getByRole('heading', { level: 1, name }).waitFor();
   await title('Second name');
@@ -121,7 +121,7 @@ test('B8: a copy is a garment of its own', async () => {
   await page.getByRole('button', { name: 'Make a copy' }).click();
   await page.getByRole('heading', { level: 1, name: 'Mitten (copy)' }).waitFor();
   await page.getByRole('button', { name: 'More for this garment' }).click();
-  await page.getByLabel('Name').fill('Other mitten');
+  await page.getByRole('dialog').getByLabel('Name').fill('Other mitten');
   await page.keyboard.press('Escape');
   await page.getByRole('link', { name: 'Shelf' }).click();
   await page.getByRole('link', { name: /Other mitten/ }).waitFor();
@@ -188,6 +188,6 @@ test('B12: a change in one tab shows in another', async () => {
   await other.goto(page.url());
   await other.getByRole('heading', { level: 1, name: 'Here' }).waitFor();
   await page.getByRole('button', { name: 'More for this garment' }).click();
-  await page.getByLabel('Name').fill('There too');
+  await page.getByRole('dialog').getByLabel('Name').fill('There too');
   await other.getByRole('heading', { level: 1, name: 'There too' }).waitFor();
 });

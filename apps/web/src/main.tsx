@@ -6,10 +6,8 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { applyTheme, firstTheme } from './shell/theme.ts';
 import { watchForUpdates } from './shell/updates.ts';
-import { watchForFullStorage } from './store/index.ts';
 
 applyTheme(firstTheme());
-watchForFullStorage();
 watchForUpdates();
 
 const root = document.getElementById('app');

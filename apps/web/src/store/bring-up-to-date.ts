@@ -10,7 +10,7 @@ export const bringUpToDate = async (store: GarmentStore): Promise<void> => {
   const original = store.original();
   const version: number = record?.version ?? CURRENT_VERSION;
   if (record === null || (version >= CURRENT_VERSION && original === null)) return;
-  const { readRecord } = await import('@dryflat/record');
+  const { readRecord } = await import('./record-files.ts');
   const read = readRecord(original ?? JSON.stringify(record));
   if (read.ok && !read.value.readOnly) store.put({ ...read.value.record, id: record.id });
 };

@@ -1,6 +1,7 @@
-import { IndexeddbPersistence } from 'y-indexeddb';
+import { clearDocument, IndexeddbPersistence } from 'y-indexeddb';
 import * as Y from 'yjs';
 import { shareBetweenTabs } from './tabs.ts';
+import { writeAtOnce } from './write-at-once.ts';
 
 /** A document of this device: loaded, written on every edit, shared between tabs. */
 export interface KeptDoc {
@@ -18,8 +19,10 @@ export const keepDoc = async (name: string): Promise<KeptDoc> => {
   const doc = new Y.Doc();
   const storage = await openStorage(name, doc);
   const stopSharing = shareBetweenTabs(name, doc);
+  const stopWriting = storage === null ? () => {} : writeAtOnce(storage);
   const close = async (): Promise<void> => {
     stopSharing();
+    stopWriting();
     await storage?.destroy();
     doc.destroy();
   };
@@ -28,9 +31,8 @@ export const keepDoc = async (name: string): Promise<KeptDoc> => {
     kept: storage !== null,
     close,
     erase: async () => {
-      stopSharing();
-      await storage?.clearData();
-      doc.destroy();
+      await close();
+      if (storage !== null) await clearDocument(name);
     },
   };
 };

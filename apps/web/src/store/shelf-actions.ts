@@ -6,7 +6,7 @@ import type { ShelfEntry } from './shelf-store.ts';
 import { askToPersist } from './storage.ts';
 
 /** Schemas are only needed by some actions, so they are loaded when one is taken. */
-const recordRoom = () => import('@dryflat/record');
+const recordFiles = () => import('./record-files.ts');
 
 const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
   id: record.id,
@@ -17,7 +17,7 @@ const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
 });
 
 /** Puts a record on the shelf under its own id, which must be free. Gives the id. */
-const shelve = async (record: GarmentRecord, original?: string): Promise<string> => {
+export const shelve = async (record: GarmentRecord, original?: string): Promise<string> => {
   const store = await openGarment(record.id);
   store.put(record, original);
   (await openShelf()).put(entryOf(record, new Date().toISOString()));
@@ -67,7 +67,7 @@ export type Imported = Result<{ readonly id: string; readonly readOnly: boolean 
  * first; one of a newer version keeps every field and is read-only.
  */
 export const importGarment = async (text: string): Promise<Imported> => {
-  const { readRecord } = await recordRoom();
+  const { readRecord } = await recordFiles();
   const read = readRecord(text);
   if (!read.ok) return read;
   const { record, readOnly } = read.value;
@@ -80,7 +80,7 @@ export const importGarment = async (text: string): Promise<Imported> => {
 export const exportGarment = async (
   id: string,
 ): Promise<{ readonly fileName: string; readonly text: string } | null> => {
-  const { writeRecord } = await recordRoom();
+  const { writeRecord } = await recordFiles();
   const store = await openGarment(id);
   const { record } = store.snapshot();
   if (record === null) return null;

@@ -22,10 +22,3 @@ export const askToPersist = async (): Promise<void> => {
   const granted = (await navigator.storage?.persist?.().catch(() => false)) ?? false;
   setKeeping(granted ? 'kept' : 'kept-until-space-runs-short');
 };
-
-/** A write that found no space left ends in a rejection that nobody awaits: it is told here. */
-export const watchForFullStorage = (): void =>
-  addEventListener('unhandledrejection', (event) => {
-    const reason = event.reason as { name?: string } | null;
-    if (reason?.name === 'QuotaExceededError') setKeeping('full');
-  });

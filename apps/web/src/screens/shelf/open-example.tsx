@@ -2,7 +2,7 @@ import type { GarmentRecord } from '@dryflat/record';
 import { useEffect } from 'react';
 import { garmentHash, SHELF } from '../../shell/hash.ts';
 import { Loading } from '../../shell/loading.tsx';
-import { importGarment, openShelf, shelveCopy } from '../../store/index.ts';
+import { openShelf, shelve, shelveCopy } from '../../store/index.ts';
 
 /** Opens an example that the address names, or the shelf where there is none of that name. */
 const OpenExample = ({ slug }: { slug: string }) => {
@@ -36,8 +36,5 @@ const onShelf = async (record: GarmentRecord, title: string): Promise<string> =>
   const entry = (await openShelf()).entries().find(({ id }) => id === record.id);
   if (entry !== undefined && entry.trashed === undefined) return entry.id;
   if (entry !== undefined) return shelveCopy(record, title);
-  const { writeRecord } = await import('@dryflat/record');
-  const shelved = await importGarment(writeRecord(record));
-  if (!shelved.ok) throw new Error(`the example ${title} does not read`);
-  return shelved.value.id;
+  return shelve(record);
 };

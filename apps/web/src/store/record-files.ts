@@ -1,0 +1,2 @@
+/** The part of the record room that needs the schemas; load it with `import()`, and nothing else of it. */
+export { readRecord, writeRecord } from '@dryflat/record';
