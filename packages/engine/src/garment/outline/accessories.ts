@@ -114,7 +114,7 @@ export const sock = (ledger: Ledger, dim: Dimensioner): OutlinePiece => {
     dimensions: [
       dim('leg', point(0, 0), point(leg, 0), 'top'),
       dim('leg-length', point(0, 0), point(0, tall), 'left'),
-      ...(rib > 0 ? [dim('rib-depth', point(leg, 0), point(leg, rib), 'right', true)] : []),
+      ...(rib > 0 ? [dim('rib-depth', point(0, 0), point(0, rib), 'left')] : []),
       dim('foot', point(long - toe, tall), point(long - toe, sole), 'right', false),
       dim('foot-length', point(0, sole), point(long, sole), 'bottom'),
     ],

@@ -43,11 +43,10 @@ const widths = (ledger: Ledger, construction: Construction) => {
   needShare(ledger, P, 'neck-width');
   if (construction !== 'set-in') return { chest, hem, shoulder: chest };
   needShare(ledger, P, 'cross-back');
-  const shoulder = ledger.atMost(
-    'cross-back',
-    chest,
-    'The cross back cannot be wider than the chest',
-  );
+  const why = 'The cross back cannot be wider than the chest';
+  const across = ledger.atMost('cross-back', chest, why);
+  /** Equal but for rounding is equal: no armhole is shaped. */
+  const shoulder = chest - across < 1e-9 * chest ? chest : across;
   return { chest, hem, shoulder };
 };
 
