@@ -1,0 +1,61 @@
+import type { SizeTable, TextMark, UnreadText } from '@dryflat/engine/garment';
+
+/** A stretch of a line and what it was taken for; `plain` for blanks and joints between. */
+export interface LinePart {
+  readonly text: string;
+  readonly as: TextMark['as'] | 'unread' | 'plain';
+}
+
+export interface TextLine {
+  readonly start: number;
+  readonly parts: readonly LinePart[];
+  /** What was not understood in it. */
+  readonly unread: readonly UnreadText[];
+}
+
+interface Piece {
+  readonly start: number;
+  readonly end: number;
+  readonly as: LinePart['as'];
+}
+
+const partsOf = (
+  text: string,
+  start: number,
+  end: number,
+  pieces: readonly Piece[],
+): LinePart[] => {
+  const parts: LinePart[] = [];
+  let at = start;
+  for (const piece of pieces) {
+    const from = Math.max(piece.start, at);
+    const to = Math.min(piece.end, end);
+    if (to <= from) continue;
+    if (from > at) parts.push({ text: text.slice(at, from), as: 'plain' });
+    parts.push({ text: text.slice(from, to), as: piece.as });
+    at = to;
+  }
+  if (at < end) parts.push({ text: text.slice(at, end), as: 'plain' });
+  return parts;
+};
+
+/** The pasted text line by line, every letter of it in place, with what each stretch was taken for. */
+export const textLines = (
+  text: string,
+  { marks, unread }: Pick<SizeTable, 'marks' | 'unread'>,
+): TextLine[] => {
+  const pieces: Piece[] = [
+    ...marks.map(({ from, as }) => ({ start: from[0], end: from[1], as })),
+    ...unread.map(({ from }) => ({ start: from[0], end: from[1], as: 'unread' as const })),
+  ].sort((a, b) => a.start - b.start);
+  const lines: TextLine[] = [];
+  for (const { 0: line, index } of text.matchAll(/[^\r\n]+/g)) {
+    const end = index + line.length;
+    lines.push({
+      start: index,
+      parts: partsOf(text, index, end, pieces),
+      unread: unread.filter(({ from }) => from[0] >= index && from[0] < end),
+    });
+  }
+  return lines;
+};
