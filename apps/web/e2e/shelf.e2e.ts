@@ -191,3 +191,21 @@ test('B12: a change in one tab shows in another', async () => {
   await page.getByRole('dialog').getByLabel('Name').fill('There too');
   await other.getByRole('heading', { level: 1, name: 'There too' }).waitFor();
 });
+
+test('B26: a file of a newer version opens read-only and is saved again byte for byte', async () => {
+  const page = await at.open({ acceptDownloads: true });
+  await openExample(page, 'Ferry socks');
+  const text = await saveFile(page);
+  const newer = text
+    .replace(/"version": \d+/, '"version": 99')
+    .replace('{', '{ "madeOfMoonlight": true,');
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.getByRole('button', { name: 'Bring one in from a file' }).click();
+  await page.getByLabel('Text of the file').fill(newer);
+  await page.getByRole('button', { name: 'Bring it in', exact: true }).click();
+  await page.getByText('saved by a newer Dryflat').waitFor();
+  await page.getByRole('button', { name: 'More for this garment' }).click();
+  expect(await page.getByRole('dialog').getByLabel('Name').isEditable()).toBe(false);
+  await page.keyboard.press('Escape');
+  expect(await saveFile(page)).toBe(newer);
+});

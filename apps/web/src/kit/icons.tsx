@@ -22,8 +22,8 @@ const PATHS = {
   wearer: 'M12 3a3.5 3.5 0 1 0 0 7 3.5 3.5 0 0 0 0-7zM5 21c0-5 2.8-8 7-8s7 3 7 8M6.3 17.2h11.4',
   /* A leaf of paper with a table. */
   pattern: 'M6 3.5h9l3.5 3.5v13.5H6zM15 3.5V7h3.5M9 11.5h6.5M9 14.5h6.5M9 17.5h4',
-  /* A twisted hank. */
-  yarn: 'M6 6c0-3.4 12-3.4 12 0 0 4.5-12 7.5-12 12 0 3.4 12 3.4 12 0 0-4.5-12-7.5-12-12zM9.5 6c0-1 5-1 5 0M9.5 18c0 1 5 1 5 0',
+  /* A wound cone. */
+  yarn: 'M9.5 4h5L18 20H6zM8.6 8.2l7-1.6M7.7 12.2l8.9-2.1M6.9 16.2l10.6-2.5',
   /* A square of knitting under a ruler. */
   evidence: 'M4 9h13v11H4zM4 5.5h13M4 4v3M8.3 4.5v2M12.7 4.5v2M17 4v3M8.3 9v11M12.7 9v11M4 14.5h13',
   /* Front of a vest. */

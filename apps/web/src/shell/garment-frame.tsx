@@ -4,6 +4,7 @@ import { GarmentProvider, useGarment, useView } from '../store/index.ts';
 import { ForecastProvider } from '../worker/index.ts';
 import { Broken } from './broken.tsx';
 import { GarmentHead } from './garment-head.tsx';
+import { HalfTypedLine } from './half-typed-line.tsx';
 import { SHELF } from './hash.ts';
 import { Hem } from './hem.tsx';
 import { KeepingLine } from './keeping-line.tsx';
@@ -41,6 +42,7 @@ const Content = ({ place }: { place: PlaceName }) => {
         </h1>
         <p className="df-soft">{kindName(record.kind, words)}</p>
         <KeepingLine />
+        <HalfTypedLine />
       </div>
       {readOnly && (
         <Notice tone="unsure">

@@ -30,11 +30,11 @@ const opened = (over: Partial<Record<keyof GarmentRecord, unknown>> = {}) => {
   return store;
 };
 
-test('W7: an empty document has no record', () => {
+test('V7: an empty document has no record', () => {
   expect(garmentStore(new Y.Doc()).snapshot().record).toBeNull();
 });
 
-test('W8: undo takes back a change and redo brings it again', () => {
+test('V8: undo takes back a change and redo brings it again', () => {
   const store = opened();
   expect(store.snapshot().canUndo).toBe(false);
   store.change((draft) => {
@@ -47,7 +47,7 @@ test('W8: undo takes back a change and redo brings it again', () => {
   expect(store.snapshot().record?.name).toBe('Renamed');
 });
 
-test('W8: undo leaves alone what another device did', () => {
+test('V8: undo leaves alone what another device did', () => {
   const doc = new Y.Doc();
   const store = garmentStore(doc);
   store.put(record());
@@ -65,7 +65,7 @@ test('W8: undo leaves alone what another device did', () => {
   expect(store.snapshot().record).toMatchObject({ name: 'Test vest', needleMm: 4 });
 });
 
-test('W9: a record of a newer version is shown and cannot be changed', () => {
+test('V9: a record of a newer version is shown and cannot be changed', () => {
   const store = opened({ version: 99 });
   store.change((draft) => {
     draft.name = 'No';
@@ -73,7 +73,7 @@ test('W9: a record of a newer version is shown and cannot be changed', () => {
   expect(store.snapshot()).toMatchObject({ readOnly: true, record: { name: 'Test vest' } });
 });
 
-test('W10: a draft is kept as typed, outside undo, until it is taken away', () => {
+test('V10: a draft is kept as typed, outside undo, until it is taken away', () => {
   const store = opened();
   const told = vi.fn();
   store.subscribe(told);
@@ -85,7 +85,7 @@ test('W10: a draft is kept as typed, outside undo, until it is taken away', () =
   expect(store.snapshot().drafts).toEqual({});
 });
 
-test('W11: a field set to undefined is left out of the record', () => {
+test('V11: a field set to undefined is left out of the record', () => {
   const store = opened({ needleMm: 4 });
   store.change((draft) => {
     (draft as { needleMm?: number | undefined }).needleMm = undefined;
@@ -93,7 +93,7 @@ test('W11: a field set to undefined is left out of the record', () => {
   expect(Object.keys(store.snapshot().record ?? {})).not.toContain('needleMm');
 });
 
-test('W9: the file of a newer version is kept as it was, and locks the record until it is gone', () => {
+test('V9: the file of a newer version is kept as it was, and locks the record until it is gone', () => {
   const store = garmentStore(new Y.Doc());
   store.put(record(), '{ "version": 99 }');
   expect(store.snapshot().readOnly).toBe(true);

@@ -26,7 +26,7 @@ const tree = fc.record({
   inner: fc.dictionary(fc.constantFrom('x', 'y', 'z'), leaf),
 });
 
-test('W1: whatever the edit, the mirror ends up equal to what was wanted', () => {
+test('V1: whatever the edit, the mirror ends up equal to what was wanted', () => {
   fc.assert(
     fc.property(tree, tree, (before, after) => {
       const root = mirrorOf(before as JsonObject);
@@ -36,7 +36,7 @@ test('W1: whatever the edit, the mirror ends up equal to what was wanted', () =>
   );
 });
 
-test('W2: a member that stays in order keeps its shared value', () => {
+test('V2: a member that stays in order keeps its shared value', () => {
   const root = mirrorOf({ rows: ['a', 'b', 'c', 'd'].map((id) => ({ id, v: 1 })) });
   const list = root.get('rows') as Y.Array<Y.Map<unknown>>;
   const c = list.get(2);
@@ -45,7 +45,7 @@ test('W2: a member that stays in order keeps its shared value', () => {
   expect(c.get('v')).toBe(2);
 });
 
-test('W2: moving the first member to the end touches only that member', () => {
+test('V2: moving the first member to the end touches only that member', () => {
   const root = mirrorOf({ rows: ['a', 'b', 'c'].map((id) => ({ id })) });
   const list = root.get('rows') as Y.Array<Y.Map<unknown>>;
   const [, b, c] = list.toArray();
@@ -54,7 +54,7 @@ test('W2: moving the first member to the end touches only that member', () => {
   expect(list.get(1)).toBe(c);
 });
 
-test('W3: edits of two devices to different fields of one row both survive a merge', () => {
+test('V3: edits of two devices to different fields of one row both survive a merge', () => {
   const here = mirrorOf({ rows: [{ id: 'a', v: 1, w: 1 }] });
   const there = new Y.Doc();
   Y.applyUpdate(there, Y.encodeStateAsUpdate(here.doc!));
@@ -65,7 +65,7 @@ test('W3: edits of two devices to different fields of one row both survive a mer
   expect(here.toJSON()).toEqual({ rows: [{ id: 'a', v: 2, w: 3 }] });
 });
 
-test('W4: no difference, no edit', () => {
+test('V4: no difference, no edit', () => {
   const root = mirrorOf({ rows: [{ id: 'a', values: [1, null, 2] }] });
   let updates = 0;
   root.doc?.on('update', () => updates++);

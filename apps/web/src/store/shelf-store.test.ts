@@ -10,7 +10,7 @@ const entry = (id: string, since: string): ShelfEntry => ({
   since,
 });
 
-test('W12: the newest garment comes first, and an entry is changed in place', () => {
+test('V12: the newest garment comes first, and an entry is changed in place', () => {
   const shelf = shelfStore(new Y.Doc());
   shelf.put(entry('old', '2024-01-01T00:00:00Z'));
   shelf.put(entry('new', '2024-02-01T00:00:00Z'));
@@ -18,7 +18,7 @@ test('W12: the newest garment comes first, and an entry is changed in place', ()
   expect(shelf.entries().map((each) => each.name)).toEqual(['new', 'Renamed']);
 });
 
-test('W13: taking a garment out of the trash leaves no trace of the trash', () => {
+test('V13: taking a garment out of the trash leaves no trace of the trash', () => {
   const shelf = shelfStore(new Y.Doc());
   shelf.put({ ...entry('a', '2024-01-01T00:00:00Z'), trashed: '2024-03-01T00:00:00Z' });
   shelf.put(entry('a', '2024-01-01T00:00:00Z'));
@@ -27,7 +27,7 @@ test('W13: taking a garment out of the trash leaves no trace of the trash', () =
   expect(shelf.entries()).toEqual([]);
 });
 
-test('W14: listeners hear of settings, and an unchanged list stays the same object', () => {
+test('V14: listeners hear of settings, and an unchanged list stays the same object', () => {
   const shelf = shelfStore(new Y.Doc());
   shelf.put(entry('a', '2024-01-01T00:00:00Z'));
   const before = shelf.entries();

@@ -28,7 +28,7 @@ const bench = () => {
 const answer = (turn: number) =>
   ({ data: { kind: 'faults', turn, faults: [] } }) as unknown as MessageEvent<Answer>;
 
-test('W15: the answer to an older question is dropped', () => {
+test('V15: the answer to an older question is dropped', () => {
   const { made, told, asks } = bench();
   asks.ask(record);
   asks.ask(record);
@@ -38,7 +38,7 @@ test('W15: the answer to an older question is dropped', () => {
   expect(told.map((each) => each.turn)).toEqual([2]);
 });
 
-test('W16: a worker that dies is told and replaced at the next question', () => {
+test('V16: a worker that dies is told and replaced at the next question', () => {
   const { made, told, asks } = bench();
   asks.ask(record);
   made[0]?.onerror?.({ message: '' } as ErrorEvent);

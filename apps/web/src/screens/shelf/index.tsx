@@ -9,6 +9,7 @@ import { useShelfEntries } from '../../store/index.ts';
 import { type Door, Doors } from './doors.tsx';
 import { ExampleStories } from './example-stories.tsx';
 import { GarmentRow } from './garment-row.tsx';
+import { TapePicture } from './tape-picture.tsx';
 import { TrashBox } from './trash-box.tsx';
 import { useDroppedFiles } from './use-dropped-files.ts';
 import './shelf.css';
@@ -35,18 +36,21 @@ const Shelf = () => {
         </div>
       </header>
       <main className="df-page" id="main" tabIndex={-1}>
-        <div className="df-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {isNew ? 'What will it measure when it is dry?' : 'On your shelf'}
-          </h1>
-          {isNew ? (
-            <p>
-              Tell Dryflat about one garment, with whatever you have: a swatch, half a back, a
-              sweater on the bed. It works out the size after the wash, and how sure that is.
-            </p>
-          ) : (
-            <KeepingLine />
-          )}
+        <div className="df-opening">
+          {isNew && <TapePicture />}
+          <div className="df-title">
+            <h1 ref={heading} tabIndex={-1}>
+              {isNew ? 'What will it measure when it is dry?' : 'On your shelf'}
+            </h1>
+            {isNew ? (
+              <p>
+                Tell Dryflat about one garment, with whatever you have: a swatch, half a back, a
+                sweater on the bed. It works out the size after the wash, and how sure that is.
+              </p>
+            ) : (
+              <KeepingLine />
+            )}
+          </div>
         </div>
         <div className="df-row">
           <Button look="main" icon="add" onPress={() => setDoor({ kind: 'begin' })}>
