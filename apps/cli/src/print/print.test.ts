@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { chanceText } from './chance.ts';
 import { styleFor, wantsColours } from './style.ts';
 import { hanging, padEnd, padStart, widthOf, wrap } from './text.ts';
+import { inWords } from './words.ts';
 
 describe('chances', () => {
   it.each([
@@ -15,6 +16,18 @@ describe('chances', () => {
     [1, 'over 99 %'],
   ])('%d is %s', (chance, text) => {
     expect(chanceText(chance).replaceAll('\u00a0', ' ')).toBe(text);
+  });
+});
+
+describe('words of the craft', () => {
+  it.each([
+    ['Knit a swatch: the gauge is all.', 'uk', 'Knit a tension square: the tension is all.'],
+    ['Knit a swatch: the gauge is all.', 'us', 'Knit a swatch: the gauge is all.'],
+    ['no animal fibre was pulled', 'us', 'no animal fiber was pulled'],
+    ['who has not swatched', 'uk', 'who has not swatched'],
+    ['the tension of a thread', 'us', 'the tension of a thread'],
+  ] as const)('%s in %s', (sentence, words, said) => {
+    expect(inWords(sentence, words)).toBe(said);
   });
 });
 

@@ -8,7 +8,7 @@ import { gaugeLines } from './gauge.ts';
 import { measurementLines } from './measurements.ts';
 import type { Style } from './style.ts';
 import { hanging } from './text.ts';
-import type { Words } from './words.ts';
+import { inWords, type Words } from './words.ts';
 
 export interface Reporting {
   readonly units: Units;
@@ -31,8 +31,8 @@ const titleLines = (record: GarmentRecord, forecast: Forecast, { units, style }:
   ];
 };
 
-const adviceLines = ({ advice }: Forecast, { units }: Reporting): string[] =>
-  advice.sentence === '' ? [] : hanging('', inUnits(advice.sentence, units));
+const adviceLines = ({ advice }: Forecast, { units, words }: Reporting): string[] =>
+  advice.sentence === '' ? [] : hanging('', inWords(inUnits(advice.sentence, units), words));
 
 /** Notices of the engine and of the file, one paragraph each, none hidden. */
 const noticeLines = (texts: readonly string[], { units, style }: Reporting): string[] =>
@@ -58,8 +58,11 @@ export const report = (
     withHeading(fitLines(forecast, units, words), style),
     withHeading(sizeLines(forecast), style),
     adviceLines(forecast, reporting),
-    noticeLines([...forecast.notices.map(({ text }) => text), ...notices], reporting),
-    withHeading(basisLines(forecast.evidence, cite, units), style),
+    noticeLines(
+      [...forecast.notices.map(({ text }) => inWords(text, words)), ...notices],
+      reporting,
+    ),
+    withHeading(basisLines(forecast.evidence, cite, reporting), style),
     [
       style.quiet(
         `${forecast.draws} draws from seed ${forecast.seed}: the same file and seed give the same bytes.`,

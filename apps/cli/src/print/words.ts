@@ -34,6 +34,28 @@ export const BASIS_MEANING: Readonly<Record<BasisKind, string>> = {
 const GAUGE = { us: 'Gauge', uk: 'Tension' } as const;
 export const gaugeWord = (words: Words): string => GAUGE[words];
 
+/** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
+const BRITISH: readonly (readonly [RegExp, string])[] = [
+  [/\bbound-off edge\b/g, 'cast-off edge'],
+  [/\bseed stitch\b/g, 'moss stitch'],
+  [/\bstockinette\b/g, 'stocking stitch'],
+  [/\bswatch\b/g, 'tension square'],
+  [/\bSwatch\b/g, 'Tension square'],
+  [/\bgauge\b/g, 'tension'],
+  [/\bGauge\b/g, 'Tension'],
+];
+const AMERICAN: readonly (readonly [RegExp, string])[] = [
+  [/\bfibre\b/g, 'fiber'],
+  [/\bFibre\b/g, 'Fiber'],
+];
+
+/** A sentence of the engine in the reader's English; not for texts that the knitter wrote. */
+export const inWords = (sentence: string, words: Words): string =>
+  (words === 'uk' ? BRITISH : AMERICAN).reduce(
+    (text, [from, to]) => text.replace(from, to),
+    sentence,
+  );
+
 /** A landmark in American or British words; one that the knitter made up stays as it is. */
 export const landmarkName = (id: string, words: Words): string =>
   findLandmark(id)?.name[words] ?? id;
