@@ -1,12 +1,54 @@
-import { Card } from '../../kit/index.ts';
-import { useGarment } from '../../store/index.ts';
+import { Button, EmptyState, SectionFaults } from '../../kit/index.ts';
+import { newId, useGarment } from '../../store/index.ts';
+import { GarmentCard } from './garment-card.tsx';
+import { PlanCard } from './plan-card.tsx';
+import { YarnCard } from './yarn-card.tsx';
+import './yarn.css';
 
-const Screen = () => {
-  const { record } = useGarment();
+/** Shown beside the shares. */
+const SHOWN_IN_PLACE = ['shares-do-not-sum'];
+
+/** The yarns, what the garment weighs and is knit on, and what happens to it after. */
+const YarnScreen = () => {
+  const { record, change, readOnly } = useGarment();
+  const { yarns } = record;
+  const add = (): void =>
+    change((draft) => {
+      draft.yarns.push({
+        id: newId(),
+        name: '',
+        fibres: [{ fibre: 'wool', percent: 100 }],
+        treatment: 'unknown',
+        lots: [],
+      });
+    });
+  const button = !readOnly && (
+    <Button icon="add" look={yarns.length === 0 ? 'main' : 'plain'} onPress={add}>
+      {yarns.length === 0 ? 'Add the yarn' : 'Add another yarn'}
+    </Button>
+  );
   return (
-    <Card title="Yarn">
-      <p>{record.name}</p>
-    </Card>
+    <>
+      {yarns.length === 0 ? (
+        <EmptyState title="Which yarn?" action={button}>
+          What it is made of decides how it grows in the wash and how it hangs.
+        </EmptyState>
+      ) : (
+        <>
+          {yarns.map((yarn, at) => (
+            <YarnCard
+              key={yarn.id}
+              yarn={yarn}
+              title={yarns.length === 1 ? 'The yarn' : `Yarn ${at + 1}`}
+            />
+          ))}
+          {button && <div className="df-row">{button}</div>}
+        </>
+      )}
+      <SectionFaults prefix="yarns[" except={SHOWN_IN_PLACE} />
+      <GarmentCard />
+      <PlanCard />
+    </>
   );
 };
-export default Screen;
+export default YarnScreen;
