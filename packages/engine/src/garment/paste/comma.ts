@@ -1,4 +1,4 @@
-import type { ValuePiece } from './value-pieces.ts';
+import { unitNamed, type ValuePiece } from './value-pieces.ts';
 
 /** What a comma between two digits without a space means in a line. */
 export type CommaMeaning = 'decimal' | 'separator' | 'unclear';
@@ -13,15 +13,16 @@ const isRise = ([low, high]: readonly string[]): boolean => {
 const separated = (numbers: readonly string[]): number =>
   numbers.reduce((sum, text) => sum + text.split(',').length, 0);
 
-const fitsSizes = (count: number, sizes: number | null): boolean =>
-  sizes !== null && (count === sizes || count === 2 * sizes);
-
-function byCount(numbers: readonly string[], sizes: number | null): CommaMeaning | null {
-  const asSeparator = fitsSizes(separated(numbers), sizes);
-  const asDecimal = fitsSizes(numbers.length, sizes);
+/** `wanted`: numbers that the line should hold, one for each size in each unit that it names. */
+function byCount(numbers: readonly string[], wanted: number | null): CommaMeaning | null {
+  const asSeparator = separated(numbers) === wanted;
+  const asDecimal = numbers.length === wanted;
   if (asSeparator === asDecimal) return null;
   return asDecimal ? 'decimal' : 'separator';
 }
+
+const unitsNamed = (pieces: readonly ValuePiece[]): number =>
+  new Set(pieces.filter(({ kind }) => kind === 'unit').map(({ text }) => unitNamed(text))).size;
 
 /** By how the numbers look: `34,5` is a decimal, `96,106` goes up by a size, `34,25` is a quarter. */
 function byLooks(pairs: readonly (readonly string[])[]): CommaMeaning {
@@ -46,5 +47,6 @@ export function commaMeaning(pieces: readonly ValuePiece[], sizes: number | null
   if (separators.some((text) => ';:'.includes(text))) return chained ? 'unclear' : 'decimal';
   if (chained) return 'separator';
   if (separators.includes(',')) return 'decimal';
-  return byCount(numbers, sizes) ?? byLooks(pairs);
+  const wanted = sizes === null ? null : sizes * Math.max(1, unitsNamed(pieces));
+  return byCount(numbers, wanted) ?? byLooks(pairs);
 }

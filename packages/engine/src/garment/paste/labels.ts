@@ -9,8 +9,23 @@ export interface Label {
 const SIZES =
   /^[\s"'*]*(?:(?:garment|available|finished|pattern)\s+)?(?:sizes?|ages?)\b(?!\s+(?:\d|xx?s\b).*\b(?:chest|bust)\b)/i;
 
+const LETTER_SIZE = /^(?:\d?x{0,5}[sml]|\d+x|small|medium|large)$/i;
+
+/** A label in letters: `XS`, `2XL`, `medium`. */
+export const isLetterSize = (text: string): boolean => LETTER_SIZE.test(text.trim());
+
+/** `S (M, L)` or `To fit: XS (S, M)`: nothing but sizes in letters, two at least. */
+function listsSizes(line: string): boolean {
+  const words = line
+    .replace(/^[^:\d]*:/, '')
+    .split(/[^\p{L}\d]+/u)
+    .filter((word) => word !== '');
+  return words.length > 1 && words.every(isLetterSize);
+}
+
 /** Does a line, or the first cell of a table, say that sizes follow? */
-export const namesSizes = (name: string): boolean => SIZES.test(name) && !/\bto fit\b/i.test(name);
+export const namesSizes = (name: string): boolean =>
+  (SIZES.test(name) && !/\bto fit\b/i.test(name)) || listsSizes(name);
 
 /** What parts the labels of a line: brackets and commas; without them slashes, dashes or spaces. */
 function separatorOf(plain: string): RegExp {

@@ -151,6 +151,18 @@ test.each<[string, string[]]>([
     [`at "96 98" Chest: this cell does not hold one number (given: 96 98). ${ONE}`],
   ],
   ['Size\tS\tM\nChest (cm)\t86\t96\t106', [`Chest: 3 values in cm for 2 sizes. ${TOO_MANY}`]],
+  [
+    'Chest: 34 (38, 42)", with 2" of ease',
+    [
+      `at "with 2\\" of ease" size table: this piece was not understood (given: with 2" of ease). ${LEAVE}`,
+    ],
+  ],
+  [
+    'S\tM\n86 cm\t96 cm',
+    [
+      'size table: the numbers have no name. Say what they measure, such as chest or sleeve length.',
+    ],
+  ],
   ['Size\tS\tM\nChest\t86\t96', ['Chest: the numbers have no unit. Choose cm or in for them.']],
 ])('P5: %j is shown with its faults', (text, expected) => {
   expect(complaints(text)).toEqual(expected);

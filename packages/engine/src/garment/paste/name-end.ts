@@ -14,15 +14,18 @@ function colonAfterName(plain: string): number {
   return -1;
 }
 
+/** `Finished measurements: Chest 34`: words between the colon and the first number go on with the name. */
+const namesOn = (rest: string): boolean => /^[^\d([{-]*\p{L}{3}/u.test(rest) && VALUE.test(rest);
+
 /** Where the name of a line ends and where its values start; null where it holds no value. */
 export function nameEnd(plain: string): { name: number; values: number } | null {
   const colon = colonAfterName(plain);
-  if (colon >= 0) return { name: colon, values: colon + 1 };
+  if (colon >= 0 && !namesOn(plain.slice(colon + 1))) return { name: colon, values: colon + 1 };
   const first = VALUE.exec(plain);
   if (!first) return null;
   const lead = /^-+/.exec(first[0]);
   const leads = lead !== null && /^-+\s*[([{]?\s*\d/.test(plain.slice(first.index));
   const values = leads ? first.index + lead[0].length : first.index;
-  const name = plain.slice(0, first.index).replace(/[\s=,.-]+$/, '').length;
+  const name = plain.slice(0, first.index).replace(/[\s=,.|:-]+$/, '').length;
   return { name, values };
 }

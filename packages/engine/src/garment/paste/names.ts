@@ -4,7 +4,7 @@ import type { PrintedUnit } from './types.ts';
 
 /** `(cm)`, `in inches`, `, cm` at the end of a name: the unit of the numbers after it. */
 const UNIT_AT_END =
-  /[\s,]*(?:[([]\s*(?:all |measured )?(?:in )?(cm|mm|in|inch|inches|centimetres|centimeters|")\.?\s*[)\]]|(?:,|\bin)\s+(cm|mm|inch|inches|centimetres|centimeters)|\s(cm|mm|inches))\.?\s*$/i;
+  /[\s,]*(?:[([]\s*(?:all |measured )?(?:in )?(cm|mm|in|inch|inches|centimetres|centimeters|")\.?\s*[)\]]|(?:,|\bin)\s+(cm|mm|inch|inches|centimetres|centimeters)|\s(cm|mm|in|inches))\.?\s*$/i;
 
 export interface NameAndUnit {
   readonly name: string;
@@ -17,7 +17,13 @@ export function splitNameUnit(name: string): NameAndUnit {
   const word = (match?.[1] ?? match?.[2] ?? match?.[3])?.toLowerCase();
   if (!match || !word) return { name: name.trim(), unit: null };
   const unit = word.startsWith('c') ? 'cm' : word === 'mm' ? 'mm' : 'in';
-  return { name: name.slice(0, match.index).trim(), unit };
+  return {
+    name: name
+      .slice(0, match.index)
+      .replace(/[\s:]+$/, '')
+      .trim(),
+    unit,
+  };
 }
 
 const FLAT = /\b(?:flat|half|pit to pit|armpit to armpit|one side|across)\b|½|(?<!\d)1\/2/i;

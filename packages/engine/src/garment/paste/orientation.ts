@@ -1,7 +1,7 @@
 import { namesSizes } from './labels.ts';
 import { splitNameUnit } from './names.ts';
 import { guessLandmark } from './synonyms.ts';
-import type { TableCell } from './table-cells.ts';
+import { emptyCell, type TableCell } from './table-cells.ts';
 import type { SizeTableOptions } from './types.ts';
 
 type Grid = readonly (readonly TableCell[])[];
@@ -19,7 +19,7 @@ export function transpose(grid: Grid): TableCell[][] {
 
 function emptyAtEnd(row: readonly TableCell[]): TableCell[] {
   const end = row.at(-1)?.from[1];
-  return end === undefined ? [] : [{ text: '', source: { plain: '', at: [] }, from: [end, end] }];
+  return end === undefined ? [] : [emptyCell(end)];
 }
 
 const known = (cells: readonly TableCell[], { kind }: SizeTableOptions): number =>

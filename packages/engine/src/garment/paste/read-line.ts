@@ -4,6 +4,7 @@ import { type DraftRow, placed } from './draft.ts';
 import { nameEnd } from './name-end.ts';
 import { splitNameUnit } from './names.ts';
 import { type Reading, tableFault } from './reading.ts';
+import { beforeWords } from './sentences.ts';
 import { cut, markOf, type Source, spanOf } from './source.ts';
 import { splitNumbers } from './split-numbers.ts';
 import type { TextMark } from './types.ts';
@@ -34,7 +35,7 @@ function markName(source: Source, nameLength: number, values: number, reading: R
 export function readLine(source: Source, sizes: number | null, reading: Reading): DraftRow | null {
   const ends = nameEnd(source.plain);
   const rest = ends && cut(source, ends.values);
-  const raw = rest ? valuePieces(rest) : [];
+  const raw = rest ? beforeWords(valuePieces(rest)) : [];
   if (
     !ends ||
     !rest ||

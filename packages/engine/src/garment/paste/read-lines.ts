@@ -2,6 +2,7 @@ import type { DraftRow } from './draft.ts';
 import { type Label, namesSizes, readLabels } from './labels.ts';
 import { readLine } from './read-line.ts';
 import { type Reading, tableFault } from './reading.ts';
+import { splitSentences } from './sentences.ts';
 import { cut, linesOf, markOf, type Source, sourceOf, spanOf } from './source.ts';
 import type { PrintedUnit } from './types.ts';
 import { unitNamed } from './value-pieces.ts';
@@ -59,7 +60,7 @@ export function readLines(reading: Reading): Drafts {
     if (allIn) {
       unit = unitNamed(allIn[1]!);
       reading.mark(markOf(source, 0, source.plain.length, 'unit'));
-    } else if (!namesSizes(source.plain)) measured.push(source);
+    } else if (!namesSizes(source.plain)) measured.push(...splitSentences(source, reading));
     else if (labels) refuseSizes(source, reading);
     else {
       const found = takeSizes(source, reading);

@@ -2,7 +2,7 @@ import { commaMeaning } from './comma.ts';
 import type { Delimiter } from './delimiter.ts';
 import { type DraftRow, type DraftRun, placed } from './draft.ts';
 import { implyUnits } from './imply-units.ts';
-import type { Label } from './labels.ts';
+import { isLetterSize, type Label } from './labels.ts';
 import { splitNameUnit } from './names.ts';
 import { hasHead, isUnitWord, sizesRunDown, transpose } from './orientation.ts';
 import { pieceMarks } from './read-line.ts';
@@ -10,7 +10,7 @@ import type { Drafts } from './read-lines.ts';
 import { type Reading, tableFault } from './reading.ts';
 import { markOf, spanOf } from './source.ts';
 import { splitNumbers } from './split-numbers.ts';
-import { type TableCell, tableCells } from './table-cells.ts';
+import { emptyCell, type TableCell, tableCells } from './table-cells.ts';
 import type { PrintedUnit, SizeTableOptions, TextMark } from './types.ts';
 import { unitNamed, valuePieces } from './value-pieces.ts';
 import { valueRuns } from './value-runs.ts';
@@ -115,6 +115,12 @@ function readHead(row: readonly TableCell[], first: number, reading: Reading): L
   return cells.map(({ text, from }) => ({ text, from }));
 }
 
+/** A table whose head starts with a size has no column of names: it gets an empty one. */
+function withNames(grid: readonly (readonly TableCell[])[]): (readonly TableCell[])[] {
+  if (!isLetterSize(grid[0]?.[0]?.text ?? '')) return [...grid];
+  return grid.map((row) => [emptyCell(row[0]?.from[0] ?? 0), ...row]);
+}
+
 /** Reads cells from a spreadsheet or a CSV file, sizes across or down. */
 export function readTable(
   delimiter: Delimiter,
@@ -123,7 +129,7 @@ export function readTable(
 ): Drafts {
   const { grid: pasted, marks } = tableCells(reading.text, delimiter);
   reading.mark(...marks);
-  const grid = sizesRunDown(pasted, options) ? transpose(pasted) : pasted;
+  const grid = withNames(sizesRunDown(pasted, options) ? transpose(pasted) : pasted);
   const headed = hasHead(grid, options);
   const body = headed ? grid.slice(1) : grid;
   const first = hasUnitColumn(body) ? 2 : 1;

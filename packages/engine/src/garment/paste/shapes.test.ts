@@ -148,6 +148,22 @@ const SHAPES: Shape[] = [
     'S M L',
     [['Chest', 'chest', 'ask', { in: CHEST, cm: CHEST_CM }]],
   ],
+  [
+    'Chest: 86 (96: 106) cm [34 (38: 42) in]',
+    '1 2 3',
+    [['Chest', 'chest', 'ask', { cm: CHEST_CM, in: CHEST }]],
+  ],
+  [
+    'Finished measurements: Chest 34 (38, 42) in; Sleeve length 17 (17½, 18) in',
+    '1 2 3',
+    [
+      ['Finished measurements: Chest', 'chest', 'ask', { in: CHEST }],
+      ['Sleeve length', 'sleeve-length', 'ask', { in: inch(17, 17.5, 18) }],
+    ],
+  ],
+  ['S (M, L)\nChest 34 (38, 42) in', 'S M L', [['Chest', 'chest', 'ask', { in: CHEST }]]],
+  ['Size  S  M  L\nchest in  34  38  42', 'S M L', [['chest', 'chest', 'ask', { in: CHEST }]]],
+  ['Chest | 86 | 96 | 106 cm', '1 2 3', [['Chest', 'chest', 'ask', { cm: CHEST_CM }]]],
 ];
 
 test.each(SHAPES)('P1: %j', (text, sizes, rows, options) => {

@@ -11,6 +11,12 @@ export interface TableCell {
   readonly from: TextSpan;
 }
 
+export const emptyCell = (at: number): TableCell => ({
+  text: '',
+  source: { plain: '', at: [] },
+  from: [at, at],
+});
+
 interface Cut {
   readonly cell: TableCell;
   readonly marks: readonly TextMark[];
