@@ -8,6 +8,9 @@ export default defineConfig({
       'apps/*/src/**/*.test.{ts,tsx}',
       'scripts/**/*.test.ts',
     ],
+    // Tests that start programs, or run many draws, share two cores with all the others; a hang still ends.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     passWithNoTests: false,
   },
 });
