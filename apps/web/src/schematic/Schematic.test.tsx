@@ -22,7 +22,7 @@ const render = (props: Partial<SchematicProps>) =>
   );
 
 const namesIn = (html: string): string[] =>
-  [...html.matchAll(/<button[^>]*><span class="df-label-said">([^<]*)</g)].map((m) => m[1]!);
+  [...html.matchAll(/<button[^>]*><span class="df-dim-said">([^<]*)</g)].map((m) => m[1]!);
 
 const forecast = {
   p05: sizes({ chest: 451 }),

@@ -15,15 +15,15 @@ interface Props {
 /** A dimension's number as a button. */
 export const DimensionLabel = ({ text, sentence, letter, place, picked, onPick }: Props) => (
   <li>
-    <button type="button" className="df-label" style={place} aria-pressed={picked} onClick={onPick}>
-      <span className="df-label-said">{sentence}</span>
-      <span className="df-label-shown" aria-hidden="true">
-        <span className="df-label-name">
-          {letter !== null && <b className="df-label-letter">{letter}</b>}
+    <button type="button" className="df-dim" style={place} aria-pressed={picked} onClick={onPick}>
+      <span className="df-dim-said">{sentence}</span>
+      <span className="df-dim-shown" aria-hidden="true">
+        <span className="df-dim-name">
+          {letter !== null && <b className="df-dim-letter">{letter}</b>}
           {text.name}
         </span>
-        <span className="df-label-big">{text.big}</span>
-        {text.wanted !== null && <span className="df-label-wanted">{text.wanted}</span>}
+        <span className="df-dim-big">{text.big}</span>
+        {text.wanted !== null && <span className="df-dim-wanted">{text.wanted}</span>}
       </span>
     </button>
   </li>
