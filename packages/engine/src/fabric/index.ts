@@ -17,3 +17,6 @@ export { DRIFT_CORRELATION, DRIFT_SD, GROWTH_SD } from './specimen-observations.
 export * from './states.ts';
 export * from './stretched-reading.ts';
 export * from './yarn-conservation.ts';
+export * from './stretch/law.ts';
+export * from './stretch/strip.ts';
+export { STRIPS } from './stretch/strips.ts';
