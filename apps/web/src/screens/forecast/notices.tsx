@@ -1,38 +1,32 @@
-import type { Forecast, Notice as Said } from '@dryflat/engine/garment';
+import type { Forecast } from '@dryflat/engine/garment';
 import { faultsOf, isDoubt } from '@dryflat/record';
 import { useMemo } from 'react';
-import { Disclosure, Notice } from '../../kit/index.ts';
+import { Disclosure } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
-import { useSentences } from '../result/craft-sentence.ts';
 import { MendList } from '../result/mend-list.tsx';
+import { Told } from '../result/told.tsx';
 
-/** Notices that quote a name which the knitter gave. */
-const QUOTES = new Set(['evidence-disagrees', 'stretched-below-flat', 'pinned-beyond-give']);
-const isCaution = ({ code }: Said): boolean => code.startsWith('caution-');
+/** Notices about washing, pinning and drying stand beside those choices. */
+const OF_CARE = /^(caution-|block-|pinned-|wet-larger|mass-guessed)/;
 
-/** What to know beside the numbers: wide assumptions, evidence that disagrees, cautions. */
-export const Notices = ({ forecast }: { forecast: Forecast }) => {
-  const { plain, own } = useSentences();
-  const { notices } = forecast;
-  const sorted = [...notices].sort((a, b) => Number(isCaution(a)) - Number(isCaution(b)));
-  return (
-    <>
-      {sorted.length > 0 && (
-        <section className="df-notices" aria-label="Worth knowing">
-          {sorted.map((notice) => (
-            <Notice
-              key={`${notice.code} ${notice.text}`}
-              tone={isCaution(notice) || notice.code === 'block-not-permanent' ? 'plain' : 'unsure'}
-            >
-              {(QUOTES.has(notice.code) ? plain : own)(notice.text)}
-            </Notice>
-          ))}
-        </section>
-      )}
-      <Doubts />
-    </>
-  );
-};
+/** What to know before trusting the numbers: wide assumptions, evidence that disagrees. */
+export const Notices = ({ forecast }: { forecast: Forecast }) => (
+  <>
+    <Told
+      label="Worth knowing"
+      notices={forecast.notices.filter(({ code }) => !OF_CARE.test(code))}
+    />
+    <Doubts />
+  </>
+);
+
+/** What to know when it is washed, pinned and dried. */
+export const CareNotices = ({ forecast }: { forecast: Forecast }) => (
+  <Told
+    label="When it is washed and dried"
+    notices={forecast.notices.filter(({ code }) => OF_CARE.test(code))}
+  />
+);
 
 /** Numbers that are possible and unlikely. */
 const Doubts = () => {

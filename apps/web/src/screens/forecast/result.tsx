@@ -41,7 +41,7 @@ export const Result = ({ forecast }: { forecast: Forecast }) => {
       </Card>
       <FitList forecast={forecast} />
       <SizeList forecast={forecast} />
-      <PlanChoices />
+      <PlanChoices forecast={forecast} />
       <KeepForecast forecast={forecast} />
       <Standing forecast={forecast} />
       {picked !== null && (

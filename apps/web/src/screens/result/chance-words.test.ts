@@ -17,13 +17,13 @@ describe('chances in words', () => {
   it('never claims certainty, in words or in percent', () => {
     for (const chance of [0, 0.0004, 0.00999]) {
       expect(chanceWords(chance)).toBe('less than 1 in 100');
-      expect(chancePercent(chance)).toBe('under 1 %');
+      expect(chancePercent(chance)).toBe('under 1\u00a0%');
     }
     for (const chance of [0.9901, 1]) {
       expect(chanceWords(chance)).toBe('more than 99 in 100');
-      expect(chancePercent(chance)).toBe('over 99 %');
+      expect(chancePercent(chance)).toBe('over 99\u00a0%');
     }
-    expect(chancePercent(0.4438)).toBe('44 %');
+    expect(chancePercent(0.4438)).toBe('44\u00a0%');
   });
 
   it('stays within a factor of 1.5 of the odds: neighbouring fractions lie less than 1.5² apart', () => {

@@ -22,9 +22,12 @@ export const chanceWords = (chance: number): string => {
   return `about ${part} in ${of}`;
 };
 
-/** `74 %`; never 0 or 100, which nobody knows: `under 1 %`, `over 99 %`. */
+/**
+ * `74 %`; never 0 or 100, which nobody knows: `under 1 %`, `over 99 %`. The number and its sign
+ * stay on one line.
+ */
 export const chancePercent = (chance: number): string => {
-  if (chance < 0.01) return 'under 1 %';
-  if (chance > 0.99) return 'over 99 %';
-  return `${Math.round(chance * 100)} %`;
+  if (chance < 0.01) return 'under 1\u00a0%';
+  if (chance > 0.99) return 'over 99\u00a0%';
+  return `${Math.round(chance * 100)}\u00a0%`;
 };

@@ -1,0 +1,62 @@
+import type { Specimen } from '@dryflat/record';
+import { useState } from 'react';
+import { announce, ChoiceChips } from '../../kit/index.ts';
+import { newId } from '../../store/index.ts';
+import { stateChoices } from '../result/state-names.ts';
+import { AddForm } from './add-form.tsx';
+import type { SpecimenEdits } from './change-specimen.ts';
+import { DirectionChoice } from './direction-choice.tsx';
+import type { GridState } from './grid-rows.ts';
+import { useTypedLength, useTypedMass } from './typed.ts';
+import { TypedField } from './typed-field.tsx';
+
+/** A known weight on a clipped strip: how stiff this fabric is. */
+export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
+  const [direction, setDirection] = useState<'width' | 'length'>('length');
+  const washed = specimen.washed !== 'not';
+  const [chosen, setState] = useState<GridState>(washed ? 'dried' : 'asKnit');
+  const state = washed ? chosen : 'asKnit';
+  const path = `evidence/${specimen.id}/new-hang`;
+  const mass = useTypedMass(`${path}/mass`, 'Weight hung on, grams');
+  const clipped = useTypedLength(`${path}/clipped`, 'Width that the clip holds');
+  const before = useTypedLength(`${path}/before`, 'Length before');
+  const after = useTypedLength(`${path}/after`, 'Length with the weight on');
+  const send = (): void => {
+    const [massG, clippedMm, beforeMm, afterMm] = [
+      mass.read(),
+      clipped.read(),
+      before.read(),
+      after.read(),
+    ];
+    if (massG === null || clippedMm === null || beforeMm === null || afterMm === null) return;
+    edits.add({ kind: 'hang', id: newId(), direction, massG, clippedMm, beforeMm, afterMm, state });
+    for (const typed of [mass, clipped, before, after]) typed.clear();
+    announce('Added.');
+  };
+  return (
+    <AddForm
+      title="A weight hung from it"
+      about="Clip a strip at the top, mark a length, hang a known weight from its foot and measure again: this tells how far the garment will hang."
+      add="Add the hang weight"
+      onSend={send}
+      disabled={edits.readOnly}
+    >
+      <DirectionChoice value={direction} onChange={setDirection} readOnly={edits.readOnly} />
+      <div className="df-three">
+        <TypedField typed={mass} />
+        <TypedField typed={clipped} />
+        <TypedField typed={before} />
+        <TypedField typed={after} />
+      </div>
+      {washed && (
+        <ChoiceChips
+          label="When it was"
+          value={state}
+          onChange={setState}
+          readOnly={edits.readOnly}
+          choices={stateChoices(['asKnit', 'dried', 'rewashed'] as const)}
+        />
+      )}
+    </AddForm>
+  );
+};

@@ -1,0 +1,28 @@
+import type { Notice as Said } from '@dryflat/engine/garment';
+import { Notice } from '../../kit/index.ts';
+import { useSentences } from './craft-sentence.ts';
+import './result.css';
+
+/** Notices that quote a name which the knitter gave. */
+const QUOTES = new Set([
+  'evidence-disagrees',
+  'stretched-below-flat',
+  'pinned-beyond-give',
+  'wet-larger-than-pinned',
+]);
+const isCaution = ({ code }: Said): boolean => /^(caution-|block-)/.test(code);
+
+/** Notices of the forecast, in the knitter's unit and words. */
+export const Told = ({ label, notices }: { label: string; notices: readonly Said[] }) => {
+  const { plain, own } = useSentences();
+  if (notices.length === 0) return null;
+  return (
+    <section className="df-notices" aria-label={label}>
+      {notices.map((notice) => (
+        <Notice key={`${notice.code} ${notice.text}`} tone={isCaution(notice) ? 'plain' : 'unsure'}>
+          {(QUOTES.has(notice.code) ? plain : own)(notice.text)}
+        </Notice>
+      ))}
+    </section>
+  );
+};
