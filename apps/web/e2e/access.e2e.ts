@@ -61,7 +61,17 @@ test('B20: text at 200 % wraps and covers nothing', async () => {
   await page.getByRole('button', { name: 'Open a copy' }).first().waitFor();
   expect(await fitsSideways(page)).toBe(true);
   await openExample(page, 'Ledger Day waistcoat');
+  await page.getByRole('heading', { level: 2 }).first().waitFor();
   expect(await fitsSideways(page)).toBe(true);
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight / 2));
+  const bars = await page.evaluate(() =>
+    [...document.querySelectorAll('.df-head, .df-hem')].map((each) => {
+      const { top, bottom } = each.getBoundingClientRect();
+      return Math.max(0, Math.min(bottom, innerHeight) - Math.max(top, 0));
+    }),
+  );
+  // At most a third of the screen is taken by bars; the rest is for reading. Chosen, no source.
+  expect(bars.reduce((sum, each) => sum + each, 0)).toBeLessThan(PHONE.height / 3);
   const cut = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('a, button, h1, p')]
       .filter((each) => each.clientWidth > 1 && each.scrollWidth > each.clientWidth + 1)

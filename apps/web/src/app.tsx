@@ -25,7 +25,9 @@ export const App = () => (
     <Suspense fallback={<Loading />}>
       <ThemeKeeper />
       <UpdateOffer />
-      <Place />
+      <div className="df-room">
+        <Place />
+      </div>
     </Suspense>
     <Toasts />
     <Announcer />
