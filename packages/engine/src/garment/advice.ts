@@ -49,7 +49,8 @@ const nothingToJudge = (question: ForecastQuestion, targets: readonly FitTarget[
 });
 
 const because = (question: ForecastQuestion, best: SizeScore, chosen: SizeScore | null): string => {
-  const fits = `Size ${best.fit.size} fits best at this gauge (${chance(best.fit.chanceAll)} that all wanted measurements come out in range)`;
+  const start = question.measured.length > 0 ? 'Begun afresh, size' : 'Size';
+  const fits = `${start} ${best.fit.size} fits best at this gauge (${chance(best.fit.chanceAll)} that all wanted measurements come out in range)`;
   if (chosen !== null && chosen.at !== best.at)
     return `${fits}, because the ${missed(chosen)} of size ${question.sizes[chosen.at]} would come out ${direction(chosen)}`;
   return best.worst === null
