@@ -46,7 +46,13 @@ for (const { file, width, height } of PICTURES) {
     if (message.type() === 'error') complaints.push(message.text());
   });
   await page.goto(`${serving.url}/#/example/${EXAMPLE}`);
-  await page.locator('main svg').first().waitFor({ timeout: 20_000 });
+  const drawing = page.getByRole('heading', { name: 'What it will measure' });
+  await drawing.waitFor({ timeout: 20_000 });
+  await drawing.evaluate((heading) => {
+    heading.scrollIntoView({ block: 'start' });
+    // Out from under the bar that stays at the top.
+    scrollBy(0, -80);
+  });
   await page.waitForLoadState('networkidle');
   await page.waitForTimeout(500);
   await page.screenshot({ path: join(folder, file) });
