@@ -1,1 +1,2 @@
 export * from './mesh/index.ts';
+export * from './sparse/index.ts';
