@@ -111,3 +111,30 @@ test('B23: landmarks: one main, one heading of the first level, named navigation
   expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
   expect(await page.getByRole('navigation', { name: 'Places of this garment' }).count()).toBe(1);
 });
+
+const PLACES = ['Wearer', 'Pattern', 'Yarn', 'Evidence', 'Pieces', 'After', /^Forecast:/];
+
+test.each([
+  ['phone', PHONE, 'light'],
+  ['phone', PHONE, 'dark'],
+  ['desk', DESK, 'light'],
+  ['desk', DESK, 'dark'],
+] as const)(
+  'B27: every place of a garment is well made (%s, %o, %s)',
+  async (_, viewport, light) => {
+    const page = await at.open({ viewport, colorScheme: light });
+    await openExample(page, 'Lantern Row');
+    const found: Record<string, unknown> = {};
+    for (const place of PLACES) {
+      await page.getByRole('navigation').getByRole('link', { name: place }).click();
+      await page.locator('main h2, main h3').first().waitFor();
+      const faults = [
+        ...(await axeFindings(page)),
+        ...(await smallTargets(page)),
+        ...((await fitsSideways(page)) ? [] : ['sticks out sideways']),
+      ];
+      if (faults.length > 0) found[String(place)] = faults;
+    }
+    expect(found).toEqual({});
+  },
+);

@@ -105,6 +105,16 @@ let axe: string | null = null;
  * 2.2 A and AA, and axe's best practices.
  */
 export const axeFindings = async (page: Page): Promise<string[]> => {
+  const size = page.viewportSize() ?? PHONE;
+  // As tall as the page, for what a bar covers until it is scrolled to counts as obscured to axe.
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width: size.width, height: Math.max(height, size.height) });
+  const found = await runAxe(page);
+  await page.setViewportSize(size);
+  return found;
+};
+
+const runAxe = async (page: Page): Promise<string[]> => {
   axe ??= await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   await page.evaluate(axe);
   return page.evaluate(async () => {

@@ -51,6 +51,10 @@ test('B4: undo and redo follow the name of a garment', async () => {
   expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
   await page.getByRole('button', { name: 'Redo' }).click();
   await title('Second name');
+  await page.keyboard.press('Control+z');
+  await title('First name');
+  await page.keyboard.press('Control+Shift+z');
+  await title('Second name');
 });
 
 const saveFile = async (page: Awaited<ReturnType<Bench['open']>>): Promise<string> => {

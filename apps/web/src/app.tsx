@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { Announcer, Toasts } from './kit/index.ts';
+import Shelf from './screens/shelf/index.tsx';
 import { Broken } from './shell/broken.tsx';
 import { GarmentFrame } from './shell/garment-frame.tsx';
 import { Loading } from './shell/loading.tsx';
@@ -8,7 +9,6 @@ import { ThemeKeeper } from './shell/theme-keeper.tsx';
 import { UpdateOffer } from './shell/update-offer.tsx';
 import './shell/shell.css';
 
-const Shelf = lazy(() => import('./screens/shelf/index.tsx'));
 const OpenExample = lazy(() => import('./screens/shelf/open-example.tsx'));
 const Settings = lazy(() => import('./screens/settings/index.tsx'));
 

@@ -6,9 +6,12 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { applyTheme, firstTheme } from './shell/theme.ts';
 import { watchForUpdates } from './shell/updates.ts';
+import { openShelf } from './store/index.ts';
 
 applyTheme(firstTheme());
 watchForUpdates();
+// Asked for before the page is drawn, which waits for it.
+void openShelf();
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('the page has no #app element');

@@ -3,12 +3,14 @@ import { Icon, IconButton } from '../kit/index.ts';
 import { useGarment } from '../store/index.ts';
 import { SHELF } from './hash.ts';
 import { UnitSwitch } from './unit-switch.tsx';
+import { useUndoKeys } from './use-undo-keys.ts';
 
 const GarmentMenu = lazy(() => import('./garment-menu.tsx'));
 
 /** The bar over a garment: back to the shelf, undo and redo, the unit, everything else. */
 export const GarmentHead = () => {
   const { canUndo, canRedo, undo, redo } = useGarment();
+  useUndoKeys();
   const [menu, setMenu] = useState(false);
   return (
     <header className="df-head">

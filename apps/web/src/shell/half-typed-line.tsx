@@ -6,7 +6,8 @@ const SETTLES = 2_000;
 
 /** Says that some entries are kept as typed but cannot be counted yet. */
 export const HalfTypedLine = () => {
-  const count = useSettled(Object.keys(useDrafts()).length);
+  const paths = Object.keys(useDrafts()).filter((path) => !path.startsWith('aside/'));
+  const count = useSettled(paths.length);
   if (count === 0) return null;
   return (
     <p className="df-half-typed">

@@ -30,8 +30,21 @@ export const writeAtOnce = (storage: IndexeddbPersistence): (() => void) => {
 };
 
 const send = (db: IDBDatabase, update: Uint8Array): void => {
-  const transaction = db.transaction('updates', 'readwrite');
+  const transaction = begin(db);
+  if (transaction === null) {
+    setKeeping('not-kept');
+    return;
+  }
   transaction.onabort = () => setKeeping('full');
   transaction.objectStore('updates').add(update);
   transaction.commit();
+};
+
+/** Null where the storage was closed under this tab: the document was deleted in another one. */
+const begin = (db: IDBDatabase): IDBTransaction | null => {
+  try {
+    return db.transaction('updates', 'readwrite');
+  } catch {
+    return null;
+  }
 };

@@ -73,7 +73,7 @@ const Shelf = () => {
             <ExampleStories />
           </section>
         ) : (
-          <Disclosure level={2} title="Look over a shoulder: seven invented garments">
+          <Disclosure level={2} title="Look over a shoulder: garments of an invented valley">
             <ExampleStories />
           </Disclosure>
         )}
