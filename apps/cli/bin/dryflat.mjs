@@ -5,5 +5,18 @@ import '../../../scripts/lib/node-version.mjs';
 import { pathToFileURL } from 'node:url';
 import { bundled } from '../../../scripts/lib/bundled.mjs';
 
-const program = await bundled('apps/cli/src/main.ts', 'apps/cli/dist/dryflat.mjs');
-await import(pathToFileURL(program).href);
+const prepare = async () => {
+  try {
+    return await bundled('apps/cli/src/main.ts', 'apps/cli/dist/dryflat.mjs');
+  } catch (error) {
+    const { code, message } = /** @type {NodeJS.ErrnoException} */ (error);
+    console.error(
+      code === 'ERR_MODULE_NOT_FOUND'
+        ? 'dryflat: its packages are not installed yet. Run npm install first.'
+        : `dryflat: the command could not be put together.\n${message}`,
+    );
+    process.exit(1);
+  }
+};
+
+await import(pathToFileURL(await prepare()).href);

@@ -187,6 +187,18 @@ const CASES: readonly Case[] = [
     'dryflat new: --kind: this is not one of its choices (given: poncho). Choose from: pullover-drop-shoulder, pullover-set-in, pullover-raglan, pullover-yoke, cardigan-drop-shoulder, cardigan-set-in, cardigan-raglan, cardigan-yoke, vest, top, hat, sock, mitten, shawl-triangle, shawl-rectangle, shawl-half-round, blanket, other.\n',
   ],
   [
+    'a name that is too long',
+    ['new', '--name', 'a'.repeat(201), '-o', 'long.json'],
+    '',
+    `dryflat new: name: it is longer than 200 letters (given: "${'a'.repeat(58)}…). Shorten it to 200 letters.\n`,
+  ],
+  [
+    'a path through a file',
+    ['forecast', 'good.json/one.json'],
+    '',
+    'good.json/one.json: file: a part of the path is not a folder. Check the name.\n',
+  ],
+  [
     'an example that does not exist',
     ['example', 'toga', '-o', 'toga.json'],
     '',

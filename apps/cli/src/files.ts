@@ -10,6 +10,8 @@ const READING: Readonly<Record<string, readonly [problem: string, mend: string]>
     'there is no such file',
     'Check the name, or make one: dryflat example waistcoat -o FILE.',
   ],
+  ENOTDIR: ['a part of the path is not a folder', 'Check the name.'],
+  ENAMETOOLONG: ['the name is too long', 'Check the name.'],
   EISDIR: ['this is a folder', 'Name a file in it.'],
   EACCES: [
     'the file may not be read',
@@ -20,6 +22,7 @@ const READING: Readonly<Record<string, readonly [problem: string, mend: string]>
 const WRITING: Readonly<Record<string, readonly [problem: string, mend: string]>> = {
   EEXIST: ['there is a file of that name', 'Choose another name, or add --force to replace it.'],
   EISDIR: ['this is a folder', 'Name a file in it.'],
+  ENAMETOOLONG: ['the name is too long', 'Choose a shorter one.'],
   ENOENT: ['there is no such folder', 'Make the folder first, or choose another.'],
   ENOTDIR: ['a part of the path is not a folder', 'Choose another path.'],
   EACCES: ['the file may not be written', 'Choose a place that you may write to.'],

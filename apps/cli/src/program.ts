@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import about from '../package.json' with { type: 'json' };
 import { checkCommand } from './commands/check.ts';
 import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
@@ -88,6 +89,7 @@ export const runProgram = async (
   const program = new Command('dryflat')
     .usage('COMMAND [options]')
     .description(OVERVIEW.trim())
+    .version(about.version, '-V, --version', 'print the version')
     .exitOverride()
     .configureOutput({
       writeOut: (text) => {

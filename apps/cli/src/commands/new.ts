@@ -4,7 +4,13 @@ import {
   type GarmentKind,
   LANDMARKS_OF,
 } from '@dryflat/engine/garment';
-import { emptyRecord, type PatternMeasurement, spareId, writeRecord } from '@dryflat/record';
+import {
+  emptyRecord,
+  type PatternMeasurement,
+  readRecord,
+  spareId,
+  writeRecord,
+} from '@dryflat/record';
 import { refused } from '../faults.ts';
 import { oneOf } from '../options.ts';
 import type { Ending, Surroundings } from '../surroundings.ts';
@@ -30,5 +36,9 @@ export const newCommand = async (flags: NewFlags, surroundings: Surroundings): P
   const id = spareId(surroundings.random, { prefix: 'garment-' });
   const record = emptyRecord({ id, name: flags.name, kind: kind.value });
   record.pattern.measurements = rowsFor(kind.value);
-  return give(writeRecord(record), flags, surroundings);
+  const text = writeRecord(record);
+  // A name that no record may have is refused here, not when the file is opened next.
+  const read = readRecord(text);
+  if (!read.ok) return refused('dryflat new', read.faults);
+  return give(text, flags, surroundings);
 };
