@@ -13,7 +13,7 @@ export const constrainedDelaunay = (from: Divided, room: number): HalfEdges | un
   const all = triangulateAll(from);
   if (!all) return undefined;
   const segment = segmentsOf(all, from);
-  const inside = flood(all.halfedges, segment.ids, segment.seeds);
+  const inside = flood(all.halfedges, segment);
   const mesh = compact(all, segment.ids, inside, from, room);
   makeDelaunay(mesh);
   return mesh;
@@ -53,6 +53,8 @@ interface Marked {
   readonly ids: Int32Array;
   /** Half-edges of the outline whose triangle is on the piece. */
   readonly seeds: readonly number[];
+  /** 1 for both half-edges of the outline, at which the flood stops; it passes lines. */
+  readonly walls: Uint8Array;
 }
 
 const segmentsOf = (all: Delaunator<Float64Array>, from: Divided): Marked => {
@@ -63,18 +65,21 @@ const segmentsOf = (all: Delaunator<Float64Array>, from: Divided): Marked => {
     pieceOf.set(segments[i]! * stride + segments[i + 1]!, segments[i + 2]!);
   const { triangles, halfedges } = all;
   const ids = new Int32Array(triangles.length).fill(NONE);
+  const walls = new Uint8Array(triangles.length);
   const seeds: number[] = [];
   for (let e = 0; e < triangles.length; e++) {
     const piece = pieceOf.get(triangles[e]! * stride + triangles[next(e)]!);
     if (piece === undefined) continue;
     ids[e] = piece;
     ids[halfedges[e]!] = piece;
-    if (pieces[piece]!.boundary) seeds.push(e);
+    if (!pieces[piece]!.boundary) continue;
+    seeds.push(e);
+    walls[e] = walls[halfedges[e]!] = 1;
   }
-  return { ids, seeds };
+  return { ids, seeds, walls };
 };
 
-const flood = (twin: Int32Array, ids: Int32Array, seeds: readonly number[]): Uint8Array => {
+const flood = (twin: Int32Array, { seeds, walls }: Marked): Uint8Array => {
   const inside = new Uint8Array(twin.length / 3);
   const stack = seeds.map((e) => (e / 3) | 0);
   while (stack.length > 0) {
@@ -82,7 +87,7 @@ const flood = (twin: Int32Array, ids: Int32Array, seeds: readonly number[]): Uin
     if (inside[t]) continue;
     inside[t] = 1;
     for (let e = 3 * t; e < 3 * t + 3; e++)
-      if (ids[e] === NONE && twin[e]! >= 0) stack.push((twin[e]! / 3) | 0);
+      if (!walls[e] && twin[e]! >= 0) stack.push((twin[e]! / 3) | 0);
   }
   return inside;
 };

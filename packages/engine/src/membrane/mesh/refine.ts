@@ -2,24 +2,12 @@ import type { Divided } from './divide.ts';
 import { type HalfEdges, NONE, prev } from './half-edges.ts';
 import type { SizeField } from './mesh.ts';
 import { shellShare, smallCorners, spansCorner } from './small-angles.ts';
+import { TriangleShape } from './triangle-shape.ts';
 import { type Found, walkTo } from './walk.ts';
 import { WorkList } from './work-list.ts';
 
-/**
- * Radius of the largest circle around a triangle, as a share of the wanted edge: points that are all
- * at least r apart and leave no circle larger than r have edges of 1.3 r on average (measured on
- * uniform meshes of this refiner; the test of mean edges guards it).
- */
-const RADIUS_OF_SIZE = 0.77;
-
 /** A segment may be this much longer than its size: it was divided to within a quarter. */
 const SEGMENT_SLACK = 1.5;
-
-/** Margin on squared sines, so that an angle measured by other arithmetic still keeps the bound. */
-const ANGLE_MARGIN = 1 + 1e-9;
-
-/** New corners aim this much above the bound, so that they need no second round. */
-const AIM = 1.05;
 
 export interface Refined {
   readonly converged: boolean;
@@ -49,11 +37,8 @@ class Refiner {
   private readonly given: Divided;
   private readonly size: SizeField;
   private readonly maxPoints: number;
-  /** Squared sine of the smallest angle. */
-  private readonly sine2: number;
-  /** Distance of an off-centre from its short edge, as a share of that edge. */
-  private readonly offCentre: number;
   private readonly sizes: number[] = [];
+  private readonly shape: TriangleShape;
   /** Piece that a node lies within, −1 for corners and free nodes. */
   private readonly pieceOf: number[] = [];
   private readonly corners: Uint8Array;
@@ -61,8 +46,6 @@ class Refiner {
   /** Half-edges of segments to split, each with the stamp of its triangle. */
   private readonly encroached: number[] = [];
   private readonly found: Found = { triangle: NONE, blocked: NONE };
-  private centreX = 0;
-  private centreY = 0;
 
   constructor(
     mesh: HalfEdges,
@@ -75,8 +58,7 @@ class Refiner {
     this.given = given;
     this.size = size;
     this.maxPoints = maxPoints;
-    this.sine2 = Math.sin((minAngle * Math.PI) / 180) ** 2 * ANGLE_MARGIN;
-    this.offCentre = minAngle > 0 ? 0.5 / Math.tan((minAngle * AIM * Math.PI) / 360) : Infinity;
+    this.shape = new TriangleShape(mesh, this.sizes, minAngle);
     this.corners = smallCorners(given);
     const firstNew = mesh.nodes - given.pieceOfNew.length;
     for (let n = 0; n < mesh.nodes; n++) {
@@ -164,57 +146,17 @@ class Refiner {
 
   /** −1 for a triangle that is well; 16 to 47 for too large, 0 to 15 for too thin, worst highest. */
   private bucketOf(t: number): number {
-    const excess = this.measure(t);
-    if (excess > 1) return 16 + Math.min(31, Math.floor(2 * Math.log2(excess)));
-    if (this.thinness >= 1 || this.excused()) return -1;
-    return Math.min(15, Math.floor((1 - this.thinness) * 16));
-  }
-
-  /** The triangle of the last measure and its nodes, counter-clockwise. */
-  private measured = 0;
-  private a = 0;
-  private b = 0;
-  private c = 0;
-  /** Squares of edges, opposite a, b and c. */
-  private aa = 0;
-  private bb = 0;
-  private cc = 0;
-  /** Squared sine of the smallest angle over that of the bound. */
-  private thinness = 0;
-
-  /** Squared radius of triangle t over that of the largest allowed; sets the fields above. */
-  private measure(t: number): number {
-    const { x, y, tail } = this.mesh;
-    const [a, b, c] = [tail[3 * t]!, tail[3 * t + 1]!, tail[3 * t + 2]!];
-    const [ux, uy, vx, vy] = [x[b]! - x[a]!, y[b]! - y[a]!, x[c]! - x[a]!, y[c]! - y[a]!];
-    const cc = ux * ux + uy * uy;
-    const bb = vx * vx + vy * vy;
-    const aa = (vx - ux) * (vx - ux) + (vy - uy) * (vy - uy);
-    const cross = ux * vy - uy * vx;
-    const cross2 = cross * cross;
-    this.measured = t;
-    this.a = a;
-    this.b = b;
-    this.c = c;
-    this.aa = aa;
-    this.bb = bb;
-    this.cc = cc;
-    const shortest = Math.min(aa, bb, cc);
-    this.thinness = (cross2 * shortest) / (aa * bb * cc * this.sine2);
-    const largest = (RADIUS_OF_SIZE * (this.sizes[a]! + this.sizes[b]! + this.sizes[c]!)) / 3;
-    return (aa * bb * cc) / (4 * cross2 * largest * largest);
+    const { shape } = this;
+    shape.measure(t);
+    if (shape.excess > 1) return 16 + Math.min(31, Math.floor(2 * Math.log2(shape.excess)));
+    if (shape.thinness >= 1 || this.excused()) return -1;
+    return Math.min(15, Math.floor((1 - shape.thinness) * 16));
   }
 
   /** The triangle measured last is thin because a small corner of the outline makes it so. */
   private excused(): boolean {
-    const { a, b, c, aa, bb, cc } = this;
-    if (aa <= bb && aa <= cc) return this.excusedAt(a, b, c);
-    return bb <= cc ? this.excusedAt(b, c, a) : this.excusedAt(c, a, b);
-  }
-
-  /** The smallest angle is at `apex`, opposite the shortest edge p–q. */
-  private excusedAt(apex: number, p: number, q: number): boolean {
     const { mesh, given, pieceOf } = this;
+    const { p, q, apex } = this.shape;
     return (
       (this.corners[apex] === 1 && this.joined(apex, p) && this.joined(apex, q)) ||
       spansCorner(mesh, given, pieceOf[p]!, pieceOf[q]!, p, q)
@@ -224,7 +166,7 @@ class Refiner {
   /** Nodes of the triangle measured last are the ends of a segment. */
   private joined(p: number, q: number): boolean {
     const { mesh } = this;
-    const t = this.measured;
+    const t = this.shape.triangle;
     for (let e = 3 * t; e < 3 * t + 3; e++) {
       const ends = [mesh.tail[e]!, mesh.head(e)];
       if (ends.includes(p) && ends.includes(q)) return mesh.segment[e] !== NONE;
@@ -234,27 +176,22 @@ class Refiner {
 
   /** Puts a node where it mends triangle t, or splits the segment that is in the way. */
   private mend(t: number): void {
-    const { mesh, found } = this;
-    const tooLarge = this.measure(t) > 1;
-    const tooThin = this.thinness < 1 && !this.excused();
-    this.findCentre(!tooLarge);
-    walkTo(mesh, t, this.centreX, this.centreY, found);
+    const { mesh, found, shape } = this;
+    shape.measure(t);
+    const tooThin = shape.thinness < 1 && !this.excused();
+    shape.findCentre();
+    const { centreX: x, centreY: y } = shape;
+    if (Number.isFinite(x + y)) walkTo(mesh, t, x, y, found);
+    else found.triangle = found.blocked = NONE;
     if (found.triangle === NONE && found.blocked === NONE) {
       this.whole = false;
       return;
     }
     let blocked = found.blocked;
-    if (blocked === NONE) {
-      const rim = mesh.openCavity(found.triangle, this.centreX, this.centreY, NONE);
-      blocked = this.firstEncroached(rim);
-    }
-    if (blocked === NONE) this.insertCentre();
+    if (blocked === NONE)
+      blocked = this.firstEncroached(mesh.openCavity(found.triangle, x, y, NONE), x, y);
+    if (blocked === NONE) this.welcome(mesh.insertInCavity(x, y), NONE);
     else if ((tooThin || this.isLong(blocked)) && this.split(blocked)) this.again(t);
-  }
-
-  private insertCentre(): void {
-    const node = this.mesh.insertInCavity(this.centreX, this.centreY);
-    this.welcome(node, NONE);
   }
 
   /** Lists t once more if the split has left it as it was. */
@@ -262,9 +199,8 @@ class Refiner {
     if (!this.mesh.fan.includes(t)) this.inspect(t);
   }
 
-  private firstEncroached(rim: readonly number[]): number {
-    for (const e of rim)
-      if (this.mesh.segment[e] !== NONE && this.encroaches(e, this.centreX, this.centreY)) return e;
+  private firstEncroached(rim: readonly number[], x: number, y: number): number {
+    for (const e of rim) if (this.mesh.segment[e] !== NONE && this.encroaches(e, x, y)) return e;
     return NONE;
   }
 
@@ -273,31 +209,5 @@ class Refiner {
     const [a, b] = [mesh.tail[e]!, mesh.head(e)];
     const length = Math.hypot(mesh.x[b]! - mesh.x[a]!, mesh.y[b]! - mesh.y[a]!);
     return length > (SEGMENT_SLACK * (sizes[a]! + sizes[b]!)) / 2;
-  }
-
-  /** Circumcentre of the triangle measured last, or the nearer off-centre of its shortest edge. */
-  private findCentre(mayBeOff: boolean): void {
-    const { a, b, c, aa, bb, cc } = this;
-    if (aa <= bb && aa <= cc) this.centreOver(b, c, a, mayBeOff);
-    else if (bb <= cc) this.centreOver(c, a, b, mayBeOff);
-    else this.centreOver(a, b, c, mayBeOff);
-  }
-
-  /** p–q is the shortest edge, the triangle p, q, r counter-clockwise. */
-  private centreOver(p: number, q: number, r: number, mayBeOff: boolean): void {
-    const { x, y } = this.mesh;
-    const [ux, uy, vx, vy] = [x[q]! - x[p]!, y[q]! - y[p]!, x[r]! - x[p]!, y[r]! - y[p]!];
-    const uu = ux * ux + uy * uy;
-    const vv = vx * vx + vy * vy;
-    const cross = 2 * (ux * vy - uy * vx);
-    let dx = (vy * uu - uy * vv) / cross;
-    let dy = (ux * vv - vx * uu) / cross;
-    const height = (dy * ux - dx * uy) / uu;
-    if (mayBeOff && height > this.offCentre) {
-      dx = 0.5 * ux - this.offCentre * uy;
-      dy = 0.5 * uy + this.offCentre * ux;
-    }
-    this.centreX = x[p]! + dx;
-    this.centreY = y[p]! + dy;
   }
 }
