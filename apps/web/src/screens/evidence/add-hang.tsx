@@ -14,7 +14,7 @@ import { TypedField } from './typed-field.tsx';
 export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
   const [direction, setDirection] = useState<'width' | 'length'>('length');
   const washed = specimen.washed !== 'not';
-  const [chosen, setState] = useState<GridState>(washed ? 'dried' : 'asKnit');
+  const [chosen, setState] = useState<GridState>('dried');
   const state = washed ? chosen : 'asKnit';
   const path = `evidence/${specimen.id}/new-hang`;
   const mass = useTypedMass(`${path}/mass`, 'Weight hung on, grams');

@@ -18,8 +18,9 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
   const { units } = useView();
   const washed = specimen.washed !== 'not';
   const [counted, setCounted] = useState<'stitches' | 'rows'>('stitches');
-  const [state, setState] = useState<GridState>(washed ? 'dried' : 'asKnit');
+  const [chosen, setState] = useState<GridState | null>(null);
   const [read, setRead] = useState<CountReading['read']>('flat');
+  const state = washed ? (chosen ?? 'dried') : 'asKnit';
   const path = `evidence/${specimen.id}/new`;
   const count = useTyped(`${path}/count`, 'Counted', (text, field) =>
     parseCountOver(text, { field, bare: counted, over: OVER[units] }),
@@ -33,9 +34,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
     const parsed = count.read();
     if (parsed === null) return;
     const where = place.read() ?? '';
-    edits.add(
-      ...readingsOf(parsed, { state: washed ? state : 'asKnit', read, place: where }, newId),
-    );
+    edits.add(...readingsOf(parsed, { state, read, place: where }, newId));
     count.clear();
     announce('Added.');
   };
@@ -46,7 +45,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
         hint={units === 'cm' ? 'Such as 21½ over 10 cm' : 'Such as 21½ over 4 in'}
       />
       <ChoiceChips
-        label="Of"
+        label="It is a number of"
         value={counted}
         onChange={setCounted}
         readOnly={edits.readOnly}
@@ -57,7 +56,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
       />
       <ChoiceChips
         label="When it was"
-        value={washed ? state : 'asKnit'}
+        value={state}
         onChange={setState}
         readOnly={edits.readOnly}
         choices={stateChoices(

@@ -91,14 +91,11 @@ const FitRow = ({ forecast, fit }: { forecast: Forecast; fit: LandmarkFit }) => 
   );
 };
 
-/** Which way it would miss. */
+/** Which way it would miss, the likelier way first. */
 const missText = ({ tooSmall, tooLarge }: LandmarkFit): string => {
-  const [more, less] = [Math.max(tooSmall, tooLarge), Math.min(tooSmall, tooLarge)];
-  if (more < 0.01) return 'A miss either way is unlikely.';
-  const way = tooSmall > tooLarge ? 'too small' : 'too large';
-  return less > 0.7 * more
-    ? 'If it misses, it may be either way.'
-    : `If it misses, it is rather ${way} (${chanceWords(more)}).`;
+  const ways = [`too small: ${chanceWords(tooSmall)}`, `too large: ${chanceWords(tooLarge)}`];
+  const [first = '', second] = tooLarge > tooSmall ? ways.reverse() : ways;
+  return `${first.charAt(0).toUpperCase()}${first.slice(1)}; ${second}.`;
 };
 
 /** Landmarks that are wanted but have no measurement or no body to be judged by. */
