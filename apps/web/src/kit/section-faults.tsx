@@ -1,9 +1,18 @@
-import { faultsOf, isDoubt } from '@dryflat/record';
-import { useMemo } from 'react';
+import type { Fault } from '@dryflat/engine/units';
+import { faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
 import { useGarment } from '../store/index.ts';
 import { Notice } from './card.tsx';
 import { FaultList } from './fault-list.tsx';
 import { useFaultText } from './use-fault-text.ts';
+
+const known = new WeakMap<GarmentRecord, readonly Fault[]>();
+
+/** Faults of a record, worked out once for all who show some of them. */
+const faultsIn = (record: GarmentRecord): readonly Fault[] => {
+  const found = known.get(record) ?? faultsOf(record);
+  known.set(record, found);
+  return found;
+};
 
 /** What the record says under `prefix` that cannot be, or is unlikely; codes shown elsewhere are left out. */
 export const SectionFaults = ({
@@ -15,12 +24,8 @@ export const SectionFaults = ({
 }) => {
   const { record } = useGarment();
   const print = useFaultText();
-  const found = useMemo(
-    () =>
-      faultsOf(record).filter(
-        ({ field, code }) => field.startsWith(prefix) && !except.includes(code),
-      ),
-    [record, prefix, except],
+  const found = faultsIn(record).filter(
+    ({ field, code }) => field.startsWith(prefix) && !except.includes(code),
   );
   const told = found.map((each) => ({
     ...each,

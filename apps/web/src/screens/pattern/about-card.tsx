@@ -8,6 +8,7 @@ import {
   kindName,
   NeedleField,
   ParsedField,
+  SectionFaults,
   Select,
   TextField,
   useWords,
@@ -119,6 +120,8 @@ export const GaugeCard = () => {
           readOnly={readOnly}
         />
       )}
+      <SectionFaults prefix="pattern.gauge" />
+      <SectionFaults prefix="pattern.needleMm" />
     </Card>
   );
 };

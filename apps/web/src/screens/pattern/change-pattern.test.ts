@@ -24,14 +24,14 @@ const withChest = (): GarmentRecord => {
   return draft;
 };
 
-test('the first row brings a size that is the one being knit', () => {
+test('P4: the first row brings a size that is the one being knit', () => {
   const draft = withChest();
   expect(draft.pattern.sizes).toEqual(['One size', '2']);
   expect(draft.pattern.chosen).toBe('One size');
   expect(rowOf(draft, 'c').worked).toBe('counted');
 });
 
-test('the choice follows the name of its size, and is open again when the size goes', () => {
+test('P4: the choice follows the name of its size, and is open again when the size goes', () => {
   const draft = withChest();
   renameSize(draft.pattern, 0, 'S');
   expect(draft.pattern.chosen).toBe('S');
@@ -40,12 +40,12 @@ test('the choice follows the name of its size, and is open again when the size g
   expect(draft.pattern.chosen).toBeUndefined();
 });
 
-test('a free name is none of those taken', () => {
+test('P4: a free name is none of those taken', () => {
   expect(freeSize(['1', '3'])).toBe('4');
   expect(freeSize([])).toBe('1');
 });
 
-test('counts are kept per size and vanish with the last of them', () => {
+test('P4: counts are kept per size and vanish with the last of them', () => {
   const draft = withChest();
   const row = rowOf(draft, 'c');
   setCount(row, 1, 208);
@@ -54,7 +54,7 @@ test('counts are kept per size and vanish with the last of them', () => {
   expect(row.counts).toBeUndefined();
 });
 
-test('a row that moves to a length loses flat and around, and its faults', () => {
+test('P4: a row that moves to a length loses flat and around, and its faults', () => {
   const draft = withChest();
   setLandmark(rowOf(draft, 'c'), 'sleeve-length');
   expect(rowOf(draft, 'c').span).toBeUndefined();
@@ -64,14 +64,14 @@ test('a row that moves to a length loses flat and around, and its faults', () =>
   expect(faultsOf(draft).filter((each) => !isDoubt(each))).toEqual([]);
 });
 
-test('an own place never takes the name of a known one', () => {
+test('P4: an own place never takes the name of a known one', () => {
   expect(ownLandmark('Chest')).toBe('chest-own');
   expect(ownLandmark('Front band!')).toBe('front-band');
   expect(ownLandmark('***')).toBe('own-place');
   expect(ownLandmark('custom')).toBe('own-place');
 });
 
-test('what hangs on a row goes with it', () => {
+test('P4: what hangs on a row goes with it', () => {
   const draft = withChest();
   draft.plan.pinTo.push({ measurement: 'c', mm: 950, span: 'around' });
   draft.pieces.push({

@@ -5,22 +5,25 @@ test.each([
   ['20 sts and 28 rows = 4 in', { stitches: 20, rows: 28, overMm: 101.6 }],
   ['22,5 sts and 30 rows over 10 cm', { stitches: 22.5, rows: 30, overMm: 100 }],
   ['5.5 sts and 7 rows = 1 in', { stitches: 5.5, rows: 7, overMm: 25.4 }],
-])('the gauge %j is read, and what is printed reads back the same', (text, gauge) => {
+])('P3: the gauge %j is read, and what is printed reads back the same', (text, gauge) => {
   const read = readGauge(text, 'gauge');
   expect(read).toEqual({ ok: true, value: gauge });
   expect(readGauge(printGauge(gauge), 'gauge')).toEqual(read);
 });
 
-test('rows over their own length are brought to that of the stitches', () => {
+test('P3: rows over their own length are brought to that of the stitches', () => {
   expect(readGauge('20 sts = 10 cm, 14 rows = 5 cm', 'gauge')).toEqual({
     ok: true,
     value: { stitches: 20, rows: 28, overMm: 100 },
   });
 });
 
-test.each(['20 sts = 4 in', '28 rows = 4 in'])('half a gauge, %j, says what is missing', (text) => {
-  expect(readGauge(text, 'gauge')).toMatchObject({
-    ok: false,
-    faults: [{ code: 'gauge-half', given: text }],
-  });
-});
+test.each(['20 sts = 4 in', '28 rows = 4 in'])(
+  'P3: half a gauge, %j, says what is missing',
+  (text) => {
+    expect(readGauge(text, 'gauge')).toMatchObject({
+      ok: false,
+      faults: [{ code: 'gauge-half', given: text }],
+    });
+  },
+);

@@ -17,7 +17,7 @@ const take = (draft: GarmentRecord, text: string, mends = NO_MENDS): number => {
 const wrong = (draft: GarmentRecord): string[] =>
   faultsOf(draft).flatMap((each) => (isDoubt(each) ? [] : each.code));
 
-test('a printed line becomes six sizes and one row that waits for flat or around', () => {
+test('P5: a printed line becomes six sizes and one row that waits for flat or around', () => {
   const draft = fresh();
   expect(take(draft, CHEST)).toBe(1);
   expect(draft.pattern.sizes).toHaveLength(6);
@@ -28,7 +28,7 @@ test('a printed line becomes six sizes and one row that waits for flat or around
   expect(wrong(draft)).toEqual(['missing-span']);
 });
 
-test('the same line again changes nothing, and keeps what the knitter said of the row', () => {
+test('P5: the same line again changes nothing, and keeps what the knitter said of the row', () => {
   const draft = fresh();
   take(draft, CHEST);
   draft.pattern.chosen = '2';
@@ -39,7 +39,7 @@ test('the same line again changes nothing, and keeps what the knitter said of th
   expect(draft).toEqual(before);
 });
 
-test('a second line goes beside the first, by place', () => {
+test('P5: a second line goes beside the first, by place', () => {
   const draft = fresh();
   take(draft, CHEST);
   take(draft, 'Sleeve length: 17 (17½, 18) (18, 18½, 19) in');
@@ -51,7 +51,7 @@ test('a second line goes beside the first, by place', () => {
   expect(wrong(draft)).toEqual(['missing-span']);
 });
 
-test('sizes with names are matched by name; new ones get a column and empty places', () => {
+test('P5: sizes with names are matched by name; new ones get a column and empty places', () => {
   const draft = fresh();
   take(draft, 'Size\tS\tM\nChest (in)\t34\t38');
   const more = 'Size\tM\tL\nWaist (in)\t36\t40';
@@ -64,25 +64,25 @@ test('sizes with names are matched by name; new ones get a column and empty plac
   ]);
 });
 
-test('a line about the body stays out unless it is put in', () => {
+test('P5: a line about the body stays out unless it is put in', () => {
   const draft = fresh();
   expect(take(draft, 'To fit bust: 32 (36, 40) in')).toBe(0);
   expect(draft.pattern.measurements).toEqual([]);
 });
 
-test('a name that says nothing known becomes a place of its own', () => {
+test('P5: a name that says nothing known becomes a place of its own', () => {
   const draft = fresh();
   take(draft, 'Pocket flap: 4 (4, 5) in');
   expect(draft.pattern.measurements).toMatchObject([{ landmark: 'pocket-flap' }]);
 });
 
-test('a single size is the one that is knit', () => {
+test('P5: a single size is the one that is knit', () => {
   const draft = fresh();
   take(draft, 'Chest: 40 in');
   expect(draft.pattern.chosen).toBe(draft.pattern.sizes[0]);
 });
 
-test('a misprint stays open until a value is decided, and that value is what is taken over', () => {
+test('P6: a misprint stays open until a value is decided, and that value is what is taken over', () => {
   const draft = fresh();
   const text = CHEST.replace('117', '171');
   const table = readSizeTable(text, { unit: 'in' });
@@ -95,7 +95,7 @@ test('a misprint stays open until a value is decided, and that value is what is 
   expect(draft.pattern.measurements[0]?.values[3]).toBe(1170);
 });
 
-test('a mend falls away when the text under it changes', () => {
+test('P6: a mend falls away when the text under it changes', () => {
   const first = readSizeTable('Chest: 34 in');
   const [row] = readRows(first, NO_MENDS);
   const mends = { ...NO_MENDS, values: { [cellKey(row?.key ?? '', 0, row?.row.cells[0])]: 900 } };
@@ -103,7 +103,7 @@ test('a mend falls away when the text under it changes', () => {
   expect(readRows(readSizeTable('Chest: 36 in'), mends)[0]?.values).toEqual([914.4]);
 });
 
-test('kept mends that cannot be read count as none', () => {
+test('P6: kept mends that cannot be read count as none', () => {
   expect(readMends('{')).toEqual(NO_MENDS);
   expect(readMends(null)).toEqual(NO_MENDS);
 });

@@ -18,12 +18,12 @@ import { type Reading, useReading } from './use-reading.ts';
 const LONGEST = 20_000;
 
 /** A box for the pattern's lines or a table, read while it is typed; nothing is kept until it is taken over. */
-export const PasteBox = () => {
+export const PasteBox = ({ onTaken }: { onTaken: () => void }) => {
   const { readOnly } = useGarment();
   const reading = useReading();
   if (readOnly) return null;
   return (
-    <>
+    <div className="pt-paste">
       <TextField
         label="Size lines, or a table from a spreadsheet"
         hint={'Copy them as they are, such as: Finished chest: 34 (38, 42)" / 86 (96, 106) cm'}
@@ -32,12 +32,12 @@ export const PasteBox = () => {
         maxLength={LONGEST}
         long
       />
-      {reading.text.trim() !== '' && <WhatWasRead reading={reading} />}
-    </>
+      {reading.text.trim() !== '' && <WhatWasRead reading={reading} onTaken={onTaken} />}
+    </div>
   );
 };
 
-const WhatWasRead = ({ reading }: { reading: Reading }) => {
+const WhatWasRead = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
   const { text, table, bareUnit, mend } = reading;
   return (
     <div className="pt-read">
@@ -63,7 +63,7 @@ const WhatWasRead = ({ reading }: { reading: Reading }) => {
         <>
           <ReadTable reading={reading} />
           <LeftOut reading={reading} />
-          <TakeOver reading={reading} />
+          <TakeOver reading={reading} onTaken={onTaken} />
         </>
       )}
     </div>
@@ -72,7 +72,7 @@ const WhatWasRead = ({ reading }: { reading: Reading }) => {
 
 const rowsAs = (count: number): string => `${count} measurement${count === 1 ? '' : 's'}`;
 
-const TakeOver = ({ reading }: { reading: Reading }) => {
+const TakeOver = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
   const { record, change, undo } = useGarment();
   const { text, setText, table, rows, misprints } = reading;
   const count = rows.filter(({ out }) => !out).length;
@@ -82,6 +82,7 @@ const TakeOver = ({ reading }: { reading: Reading }) => {
       mergeReading(draft, table, rows, newId);
     });
     setText(null);
+    onTaken();
     announce(`${rowsAs(count)} taken over.`);
     toast(`${rowsAs(count)} taken over.`, () => {
       undo();

@@ -160,12 +160,8 @@ export const LeftOut = ({ reading: { rows, mends, mend } }: { reading: Reading }
                 ? 'is about the body, not the garment, and stays out.'
                 : 'stays out.'}
             </span>
-            <Button
-              look="quiet"
-              onPress={() => mend({ out: { ...mends.out, [row.key]: false } })}
-              aria-label={`Put ${row.row.name} in`}
-            >
-              Put in
+            <Button look="quiet" onPress={() => mend({ out: { ...mends.out, [row.key]: false } })}>
+              Put in<span className="df-unseen"> {row.row.name}</span>
             </Button>
           </li>
         ))}

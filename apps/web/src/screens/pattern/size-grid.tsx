@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useState } from 'react';
-import { ChoiceChips, LengthField, useLengths } from '../../kit/index.ts';
+import { LengthField, Select, useLengths } from '../../kit/index.ts';
 import { useWide } from './use-wide.ts';
 
 /** One measurement over all sizes. */
@@ -96,11 +96,11 @@ const PhoneGrid = ({ label, sizes, rows, chosen, doubtful }: SizeGridProps) => {
   return (
     <section className="pt-phone" aria-label={label}>
       {sizes.length > 1 && (
-        <ChoiceChips
+        <Select
           label="Size in sight"
           value={size}
           onChange={setSeen}
-          choices={sizes.map((each) => ({ value: each, label: each }))}
+          options={sizes.map((each) => ({ value: each, label: each }))}
         />
       )}
       <ul>

@@ -5,6 +5,7 @@ import {
   Dialog,
   IconButton,
   ParsedField,
+  SectionFaults,
   toast,
   useLengths,
 } from '../../kit/index.ts';
@@ -45,6 +46,8 @@ export const SizeChoice = () => {
           </Button>
         </div>
       )}
+      <SectionFaults prefix="pattern.sizes" />
+      <SectionFaults prefix="pattern.chosen" />
       {editing && <SizesSheet onClose={() => setEditing(false)} />}
     </>
   );

@@ -1,10 +1,19 @@
 import type { PatternMeasurement } from '@dryflat/record';
 import { useState } from 'react';
-import { Button, Card, IconButton, Select, TextField, useLandmarkName } from '../../kit/index.ts';
+import {
+  Button,
+  Card,
+  IconButton,
+  SectionFaults,
+  Select,
+  TextField,
+  useLandmarkName,
+} from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { addRow, rowOf } from './change-pattern.ts';
 import { OWN_PLACE, usePlaceOptions } from './place-options.ts';
 import { RowFacts } from './row-facts.tsx';
+import { QuestionsAhead, RowQuestion } from './row-question.tsx';
 import { RowSheet } from './row-sheet.tsx';
 import { type GridRow, SizeGrid } from './size-grid.tsx';
 import { SizeChoice } from './sizes-card.tsx';
@@ -29,6 +38,7 @@ export const TableCard = () => {
       />
     ),
     pathAt: (at) => `pattern/measurements/${row.id}/values/${sizes[at]}`,
+    below: <RowBelow row={row} />,
     onValue: (at, valueMm) =>
       change((draft) => {
         rowOf(draft, row.id).values[at] = valueMm;
@@ -36,6 +46,7 @@ export const TableCard = () => {
   });
   return (
     <Card title="Finished measurements">
+      <QuestionsAhead />
       <SizeChoice />
       <SizeGrid
         label="Finished measurements by size"
@@ -46,6 +57,19 @@ export const TableCard = () => {
       <AddRow onAdded={setOpen} />
       {opened && <RowSheet row={opened} onClose={() => setOpen(null)} />}
     </Card>
+  );
+};
+
+/** Asked or in place there; the others are told beside the row. */
+const SHOWN_IN_PLACE = ['missing-span', 'landmark-without-direction'];
+
+const RowBelow = ({ row }: { row: PatternMeasurement }) => {
+  const at = useGarment().record.pattern.measurements.findIndex(({ id }) => id === row.id);
+  return (
+    <div className="pt-below">
+      <RowQuestion row={row} />
+      <SectionFaults prefix={`pattern.measurements[${at}]`} except={SHOWN_IN_PLACE} />
+    </div>
   );
 };
 

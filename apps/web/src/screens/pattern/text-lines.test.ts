@@ -6,7 +6,7 @@ import { textLines } from './text-lines.ts';
 const joined = (text: string): string[] =>
   textLines(text, readSizeTable(text)).map(({ parts }) => parts.map((part) => part.text).join(''));
 
-test('every letter of the text is shown once, in its line', () => {
+test('P7: every letter of the text is shown once, in its line', () => {
   const word = fc.constantFrom('Chest:', '34', '(38, 42)', '"', 'cm', '/', '???', '\n', '\t', ' ');
   fc.assert(
     fc.property(fc.array(word, { maxLength: 25 }), (words) => {
@@ -16,7 +16,7 @@ test('every letter of the text is shown once, in its line', () => {
   );
 });
 
-test('what was not read is marked in the line where it stands, with its fault', () => {
+test('P7: what was not read is marked in the line where it stands, with its fault', () => {
   const text = 'Chest: 34 (38, 42) in\nsee page seven\nLength: 20 (21, 22) in';
   const lines = textLines(text, readSizeTable(text));
   expect(lines.map(({ unread }) => unread.length > 0)).toEqual([false, true, false]);

@@ -24,7 +24,7 @@ export const useReading = (): Reading => {
   const { kind } = useGarment().record;
   const { units } = useView();
   const [kept, setText] = useDraftText('pattern/paste');
-  const [keptMends, setMends] = useDraftText('pattern/paste-mends');
+  const [keptMends, setMends] = useDraftText('aside/pattern/paste-mends');
   const text = kept ?? '';
   const mends = useMemo(() => readMends(keptMends), [keptMends]);
   const unit = mends.unit ?? units;

@@ -1,7 +1,15 @@
 import { findLandmark } from '@dryflat/engine/garment';
 import type { BodyMeasure, GarmentRecord } from '@dryflat/record';
 import { useState } from 'react';
-import { Button, Card, LengthField, Select, toast, useLandmarkName } from '../../kit/index.ts';
+import {
+  Button,
+  Card,
+  LengthField,
+  SectionFaults,
+  Select,
+  toast,
+  useLandmarkName,
+} from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { bodyPlacesFor, findBodyPlace } from './body-places.ts';
 import { setBody } from './change-wearer.ts';
@@ -42,7 +50,8 @@ export const BodyCard = () => {
 };
 
 const BodyRow = ({ id, measure }: { id: string; measure: BodyMeasure | undefined }) => {
-  const { change, undo, readOnly } = useGarment();
+  const { record, change, undo, readOnly } = useGarment();
+  const at = record.wearer.body.findIndex(({ landmark }) => landmark === id);
   const nameOf = useLandmarkName();
   const place = findBodyPlace(id);
   const remove = (): void => {
@@ -62,12 +71,13 @@ const BodyRow = ({ id, measure }: { id: string; measure: BodyMeasure | undefined
         <div className="we-from" data-from={measure.from.kind}>
           <span>{sourceOf(measure.from)}</span>
           {!readOnly && (
-            <Button look="quiet" onPress={remove} aria-label={`Take away ${place?.name ?? id}`}>
-              Take away
+            <Button look="quiet" onPress={remove}>
+              Take away<span className="df-unseen"> {place?.name ?? nameOf(id)}</span>
             </Button>
           )}
         </div>
       )}
+      {measure && <SectionFaults prefix={`wearer.body[${at}]`} />}
     </li>
   );
 };

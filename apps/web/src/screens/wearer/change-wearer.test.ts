@@ -10,7 +10,7 @@ const women = () => {
   return read.value;
 };
 
-test('a table never replaces what was measured on the body', () => {
+test('P1: a table never replaces what was measured on the body', () => {
   const draft = fresh();
   setBody(draft, 'chest', 934);
   const taken = startFromTable(draft, women(), { table: 'women', size: 'M' }, ['chest', 'hip']);
@@ -27,7 +27,7 @@ test('a table never replaces what was measured on the body', () => {
   });
 });
 
-test('another size replaces the start, and the own tape replaces both', () => {
+test('P1: another size replaces the start, and the own tape replaces both', () => {
   const draft = fresh();
   startFromTable(draft, women(), { table: 'women', size: 'M' }, ['hip']);
   startFromTable(draft, women(), { table: 'women', size: 'L' }, ['hip']);
@@ -38,7 +38,7 @@ test('another size replaces the start, and the own tape replaces both', () => {
   expect(draft.wearer.body).toEqual([]);
 });
 
-test('a landmark carries one wish', () => {
+test('P1: a landmark carries one wish', () => {
   const draft = fresh();
   setWanted(draft, 'chest', { kind: 'ease', landmark: 'chest', minMm: 0, maxMm: 50 });
   setWanted(draft, 'chest', { kind: 'finished', landmark: 'chest', minMm: 900, maxMm: 950 });

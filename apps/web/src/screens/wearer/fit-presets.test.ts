@@ -2,7 +2,7 @@ import { LANDMARKS } from '@dryflat/engine/garment';
 import { expect, test } from 'vitest';
 import { presetOf, presetsFor } from './fit-presets.ts';
 
-test('every landmark that the body sets has presets, each from less to more, in rising order', () => {
+test('P2: every landmark that the body sets has presets, each from less to more, in rising order', () => {
   for (const { id, body } of LANDMARKS) {
     const { presets, from } = presetsFor(id, null);
     expect(presets.length > 0).toBe(body !== null);
@@ -13,7 +13,7 @@ test('every landmark that the body sets has presets, each from less to more, in 
   }
 });
 
-test('ease at the chest follows the guide: standard is 2 to 4 in (Craft Yarn Council, older edition)', () => {
+test('P2: ease at the chest follows the guide: standard is 2 to 4 in (Craft Yarn Council, older edition)', () => {
   const { presets } = presetsFor('chest', 900);
   const standard = presets.find(({ id }) => id === 'standard');
   expect(standard).toMatchObject({ minMm: 50.8, maxMm: 101.6 });
@@ -21,7 +21,7 @@ test('ease at the chest follows the guide: standard is 2 to 4 in (Craft Yarn Cou
   expect(presetOf(presets, { minMm: 50.8, maxMm: 100 })).toBeNull();
 });
 
-test('what hugs the head scales with the head', () => {
+test('P2: what hugs the head scales with the head', () => {
   const snug = (head: number) => presetsFor('brim', head).presets[0];
   expect(snug(500)?.minMm).toBeCloseTo(-60, 6);
   expect(snug(250)?.minMm).toBeCloseTo(-30, 6);

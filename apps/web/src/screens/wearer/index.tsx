@@ -1,5 +1,5 @@
 import type { Wearer } from '@dryflat/record';
-import { Card, ChoiceChips, SectionFaults, TextField } from '../../kit/index.ts';
+import { Card, ChoiceChips, TextField } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { BodyCard } from './body-card.tsx';
 import { bodyPlacesFor } from './body-places.ts';
@@ -14,9 +14,6 @@ const GROUPS: readonly { value: Wearer['group']; label: string }[] = [
   { value: 'nobody', label: 'Nobody: a blanket, a gift to come' },
 ];
 
-/** Shown beside the field that it is about, so not once more at the foot. */
-const SHOWN_IN_PLACE = ['missing-span', 'range-upside-down', 'doubt-ease-without-body'];
-
 /** Who it is for, the body, and how it should fit. */
 const Wearing = () => {
   const { record } = useGarment();
@@ -29,7 +26,6 @@ const Wearing = () => {
       <WhoCard />
       {hasBody && <BodyCard />}
       <WantedCard />
-      <SectionFaults prefix="wearer." except={SHOWN_IN_PLACE} />
     </>
   );
 };
@@ -37,6 +33,8 @@ export default Wearing;
 
 const WhoCard = () => {
   const { record, change, readOnly } = useGarment();
+  const { first, later } = bodyPlacesFor(record.kind);
+  const hidesBody = record.wearer.group === 'nobody' && first.length + later.length > 0;
   return (
     <Card title="Who is it for?">
       <ChoiceChips
@@ -47,6 +45,11 @@ const WhoCard = () => {
           change((draft) => {
             draft.wearer.group = group;
           })
+        }
+        hint={
+          hidesBody
+            ? 'Choose who, and the measurements of the body come next. A wish can be said for nobody too.'
+            : undefined
         }
         choices={GROUPS}
         readOnly={readOnly}

@@ -1,9 +1,10 @@
 import type { WantedFit } from '@dryflat/record';
 import {
-  type Choice,
-  ChoiceChips,
   LengthField,
   Notice,
+  SectionFaults,
+  Select,
+  type SelectOption,
   useLandmarkName,
   useLengths,
 } from '../../kit/index.ts';
@@ -15,6 +16,9 @@ import { presetOf, presetsFor } from './fit-presets.ts';
 import { bodyIdAt, bodyMmAt } from './wanted-places.ts';
 import { WishSpan } from './wish-span.tsx';
 
+/** Said beside the fields in words of their own. */
+const SHOWN_IN_PLACE = ['missing-span', 'range-upside-down', 'doubt-ease-without-body'];
+
 const NONE = 'none';
 const OWN = 'own';
 const FINISHED = 'finished';
@@ -25,29 +29,31 @@ export const WantedRow = ({ landmark }: { landmark: string }) => {
   const { easeRange, sentence } = useLengths();
   const name = useLandmarkName()(landmark);
   const wish = record.wearer.wanted.find((each) => each.landmark === landmark);
+  const at = record.wearer.wanted.findIndex((each) => each.landmark === landmark);
   const bodyMm = bodyMmAt(record, landmark);
   const { presets, from } = presetsFor(landmark, bodyMm);
   const hasBody = bodyIdAt(landmark) !== null;
 
-  const choices: Choice<string>[] = [
-    { value: NONE, label: 'No wish' },
+  const options: SelectOption<string>[] = [
+    { value: NONE, label: 'No wish, not judged' },
     ...(hasBody
       ? [
           ...presets.map(({ id, label, minMm, maxMm }) => ({
             value: id,
-            label: `${label}, ${easeRange(minMm, maxMm)}`,
+            label: `${label}: ${easeRange(minMm, maxMm)}`,
           })),
           { value: OWN, label: 'My own ease' },
         ]
       : []),
     { value: FINISHED, label: hasBody ? 'A finished size' : 'Between two sizes' },
   ];
-  const choose = (value: string): void =>
+  const value = chosenOf(wish, presets);
+  const choose = (picked: string): void =>
     change((draft) => {
-      const ready = presets.find(({ id }) => id === value);
+      const ready = presets.find(({ id }) => id === picked);
       const range = ready ?? firstOwnEase(wish);
-      if (value === NONE) setWanted(draft, landmark, null);
-      else if (value === FINISHED) setWanted(draft, landmark, firstFinished(record, landmark));
+      if (picked === NONE) setWanted(draft, landmark, null);
+      else if (picked === FINISHED) setWanted(draft, landmark, firstFinished(record, landmark));
       else
         setWanted(draft, landmark, {
           kind: 'ease',
@@ -59,14 +65,15 @@ export const WantedRow = ({ landmark }: { landmark: string }) => {
   return (
     <section className="we-wish" aria-label={name}>
       <h3>{name}</h3>
-      <ChoiceChips
-        label={hasBody ? 'Ease over the body' : 'Finished size'}
-        value={chosenOf(wish, presets)}
+      <Select
+        label={`${name}: ${hasBody ? 'ease over the body' : 'finished size'}`}
+        labelUnseen
+        value={value}
         onChange={choose}
-        choices={choices}
-        hint={hasBody && wish?.kind !== 'finished' ? sentence(from) : undefined}
+        options={options}
         readOnly={readOnly}
       />
+      {presets.some(({ id }) => id === value) && <p className="df-hint">{sentence(from)}</p>}
       {wish && <WishFields wish={wish} />}
       {wish?.kind === 'finished' && <WishSpan wish={wish} />}
       {wish && <FitPicture landmark={landmark} wish={wish} />}
@@ -76,6 +83,7 @@ export const WantedRow = ({ landmark }: { landmark: string }) => {
           finished size.
         </Notice>
       )}
+      {wish && <SectionFaults prefix={`wearer.wanted[${at}]`} except={SHOWN_IN_PLACE} />}
     </section>
   );
 };

@@ -2,7 +2,7 @@ import { FIBRES } from '@dryflat/engine/textile';
 import { expect, test } from 'vitest';
 import { addFibre, freeFibres, missingShare, readShare } from './fibre-shares.ts';
 
-test('a second fibre fills the blend up to 100 %', () => {
+test('P8: a second fibre fills the blend up to 100 %', () => {
   const fibres = [{ fibre: 'wool' as const, percent: 80 }];
   addFibre(fibres as never, 'nylon');
   expect(fibres).toEqual([
@@ -13,7 +13,7 @@ test('a second fibre fills the blend up to 100 %', () => {
   expect(freeFibres(fibres)).toHaveLength(FIBRES.length - 2);
 });
 
-test('too much is a negative rest', () => {
+test('P8: too much is a negative rest', () => {
   expect(
     missingShare([
       { fibre: 'wool', percent: 80 },
@@ -27,7 +27,7 @@ test.each([
   ['80 %', 80],
   ['12,5', 12.5],
   ['12.5%', 12.5],
-])('the share %j reads as %d', (text, value) => {
+])('P8: the share %j reads as %d', (text, value) => {
   expect(readShare(text, 'wool')).toEqual({ ok: true, value });
 });
 
@@ -35,6 +35,6 @@ test.each([
   ['125', 'share-out-of-range'],
   ['0', 'count-out-of-range'],
   ['half', 'count-unreadable'],
-])('%j is no share: %s', (text, code) => {
+])('P8: %j is no share: %s', (text, code) => {
   expect(readShare(text, 'wool')).toMatchObject({ ok: false, faults: [{ code, field: 'wool' }] });
 });

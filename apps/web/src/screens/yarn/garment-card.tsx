@@ -1,4 +1,4 @@
-import { Card, MassField, NeedleField, useWords } from '../../kit/index.ts';
+import { Card, MassField, NeedleField, SectionFaults, useWords } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 
 /** What the garment itself is made with, and what it weighs. */
@@ -33,6 +33,8 @@ export const GarmentCard = () => {
           }
         />
       </div>
+      <SectionFaults prefix="massG" />
+      <SectionFaults prefix="needleMm" />
     </Card>
   );
 };

@@ -1,12 +1,9 @@
-import { Button, EmptyState, SectionFaults } from '../../kit/index.ts';
+import { Button, EmptyState } from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { GarmentCard } from './garment-card.tsx';
 import { PlanCard } from './plan-card.tsx';
 import { YarnCard } from './yarn-card.tsx';
 import './yarn.css';
-
-/** Shown beside the shares. */
-const SHOWN_IN_PLACE = ['shares-do-not-sum'];
 
 /** The yarns, what the garment weighs and is knit on, and what happens to it after. */
 const YarnScreen = () => {
@@ -45,7 +42,6 @@ const YarnScreen = () => {
           {button && <div className="df-row">{button}</div>}
         </>
       )}
-      <SectionFaults prefix="yarns[" except={SHOWN_IN_PLACE} />
       <GarmentCard />
       <PlanCard />
     </>

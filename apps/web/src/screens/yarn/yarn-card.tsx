@@ -1,7 +1,16 @@
 import { WEIGHT_CLASSES } from '@dryflat/engine/textile';
 import { formatYarnLength, metres } from '@dryflat/engine/units';
 import type { Yarn } from '@dryflat/record';
-import { Button, Card, ChoiceChips, Select, TextField, toast, useWords } from '../../kit/index.ts';
+import {
+  Button,
+  Card,
+  ChoiceChips,
+  SectionFaults,
+  Select,
+  TextField,
+  toast,
+  useWords,
+} from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import { FibresField } from './fibres-field.tsx';
 import { LotsField } from './lots-field.tsx';
@@ -10,9 +19,13 @@ import { useChangeYarn } from './use-change-yarn.ts';
 import { classByMetres, metresByLots, sameLength } from './yarn-thickness.ts';
 import { TREATMENT_CHOICES, weightName } from './yarn-words.ts';
 
+/** Shown beside the shares. */
+const SHOWN_IN_PLACE = ['shares-do-not-sum'];
+
 /** One yarn: what it is, how thick, how much of it there is. */
 export const YarnCard = ({ yarn, title }: { yarn: Yarn; title: string }) => {
-  const { change, undo, readOnly } = useGarment();
+  const { record, change, undo, readOnly } = useGarment();
+  const at = record.yarns.findIndex(({ id }) => id === yarn.id);
   const edit = useChangeYarn(yarn.id);
   const remove = (): void => {
     change((draft) => {
@@ -46,6 +59,7 @@ export const YarnCard = ({ yarn, title }: { yarn: Yarn; title: string }) => {
       />
       <Thickness yarn={yarn} />
       <LotsField yarn={yarn} />
+      <SectionFaults prefix={`yarns[${at}]`} except={SHOWN_IN_PLACE} />
       {!readOnly && (
         <div className="df-row">
           <Button look="quiet" icon="bin" onPress={remove}>
