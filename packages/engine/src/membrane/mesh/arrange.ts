@@ -92,13 +92,12 @@ class Plan {
 
   /** The corner within reach, or else a new node on the nearest edge within reach, or else −1. */
   nodeOnOutline(p: Xy): number {
-    const corner = nearest(this.points.map((c) => distanceOf(p, c)));
-    if (corner.distance <= this.snap) return corner.index;
-    const feet = this.edges.map((e) => this.foot(e, p));
-    const edge = nearest(feet.map((foot) => distanceOf(p, foot)));
-    if (edge.distance > this.snap) return -1;
-    const node = this.add(feet[edge.index]!);
-    this.edges[edge.index]!.nodes.push(node);
+    const corner = nearest(this.points, this.snap, (c) => distanceOf(p, c));
+    if (corner >= 0) return corner;
+    const edge = nearest(this.edges, this.snap, (e) => distanceOf(p, this.foot(e, p)));
+    if (edge < 0) return -1;
+    const node = this.add(this.foot(this.edges[edge]!, p));
+    this.edges[edge]!.nodes.push(node);
     return node;
   }
 
@@ -154,10 +153,12 @@ class Plan {
   }
 }
 
-const nearest = (distances: readonly number[]): { index: number; distance: number } => {
-  let [index, distance] = [-1, Number.POSITIVE_INFINITY];
-  distances.forEach((d, i) => {
-    if (d < distance) [index, distance] = [i, d];
-  });
-  return { index, distance };
+/** Index of the nearest of `all` within `reach`, −1 when none is. */
+const nearest = <T>(all: readonly T[], reach: number, distance: (one: T) => number): number => {
+  let [index, least] = [-1, reach];
+  for (let i = 0; i < all.length; i++) {
+    const d = distance(all[i]!);
+    if (d < least || (d === least && index < 0)) [index, least] = [i, d];
+  }
+  return index;
 };

@@ -10,21 +10,15 @@ export const boundaryLoops = (mesh: Mesh): readonly Uint32Array[] => {
   const loops: Uint32Array[] = [];
   for (const start of [...after.keys()].sort((a, b) => a - b)) {
     const loop: number[] = [];
-    for (let node = after.get(start); node !== undefined; ) {
+    for (let node = start; after.has(node); ) {
       loop.push(node);
-      const following = after.get(node);
+      const following = after.get(node)!;
       after.delete(node);
       node = following;
     }
-    // The walk began one step after the start and closed on it.
-    if (loop.length > 0) loops.push(rotated(loop, start));
+    if (loop.length > 0) loops.push(Uint32Array.from(loop));
   }
   return loops;
-};
-
-const rotated = (loop: readonly number[], start: number): Uint32Array => {
-  const at = loop.indexOf(start);
-  return Uint32Array.from([...loop.slice(at), ...loop.slice(0, at)]);
 };
 
 /** Head of the boundary half-edge that leaves each boundary node. */

@@ -1,7 +1,11 @@
 import type { Xy } from './mesh.ts';
 import { orient } from './predicates.ts';
 
-export const distanceOf = (p: Xy, q: Xy): number => Math.hypot(q[0] - p[0], q[1] - p[1]);
+/** By a plain root, which is much faster than `hypot`: no piece is so large that squares overflow. */
+export const distanceOf = (p: Xy, q: Xy): number => {
+  const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+  return Math.sqrt(dx * dx + dy * dy);
+};
 
 /** Share of the way from a to b that is nearest to p, within 0 to 1; 0 when a is b. */
 export const nearestShare = (p: Xy, a: Xy, b: Xy): number => {

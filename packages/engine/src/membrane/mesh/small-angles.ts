@@ -13,11 +13,14 @@ export const smallCorners = ({ points, pieces }: Divided): Uint8Array => {
   const small = new Uint8Array(points.length);
   const meet = (at: number, to: number) => {
     const [dx, dy] = [points[to]![0] - points[at]![0], points[to]![1] - points[at]![1]];
-    const length = Math.hypot(dx, dy);
+    const length = Math.sqrt(dx * dx + dy * dy);
     const unit: [number, number] = [dx / length, dy / length];
-    const others = directions.get(at) ?? [];
-    if (others.some((u) => u[0] * unit[0] + u[1] * unit[1] > COS_SMALL)) small[at] = 1;
-    directions.set(at, [...others, unit]);
+    const others = directions.get(at);
+    if (!others) directions.set(at, [unit]);
+    else {
+      if (others.some((u) => u[0] * unit[0] + u[1] * unit[1] > COS_SMALL)) small[at] = 1;
+      others.push(unit);
+    }
   };
   for (const { a, b } of pieces) {
     meet(a, b);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundaryLoops } from './boundary-loops.ts';
+import { anyStar, starQuestion } from './check/any-star.ts';
 import {
   edgeKey,
   edgeUses,
@@ -8,7 +9,7 @@ import {
   smallCornersOf,
   spansSmallCorner,
 } from './check/mesh-facts.ts';
-import { anyStar, BACK, circle, question, ring, SQUARE, starQuestion } from './check/pieces.ts';
+import { BACK, circle, question, ring, SQUARE } from './check/pieces.ts';
 import { edgeChains } from './edge-nodes.ts';
 import type { Mesh, MeshQuestion, Triangulated, Xy } from './mesh.ts';
 import { anglesOf, areaOf, meshQuality } from './mesh-quality.ts';
