@@ -161,7 +161,7 @@ const eliminate = (run: Run, k: number): void => {
 const newRun = (graph: Graph): Run => {
   const degree = new Int32Array(graph.count).map((_, i) => graph.start[i + 1]! - graph.start[i]!);
   const lists = new DegreeLists(graph.count);
-  for (let i = graph.count - 1; i >= 0; i--) lists.put(i, degree[i]!);
+  for (let i = 0; i < graph.count; i++) lists.put(i, degree[i]!);
   return {
     graph: new QuotientGraph(graph),
     lists,
