@@ -159,6 +159,7 @@ test('B9: the trash gives back what was put in, until it is emptied for good', a
   await page.getByRole('button', { name: 'Delete for good' }).click();
   await expect.poll(() => page.getByRole('button', { name: /In the trash/ }).count()).toBe(0);
   await page.goto(address);
+  await page.getByText('There is no such garment on this device').waitFor();
   await page.reload();
   await page.getByText('There is no such garment on this device').waitFor();
 });

@@ -25,32 +25,34 @@ export const openShelf = (): Promise<OpenShelf> => {
 };
 
 interface OpenGarment {
-  readonly kept: KeptDoc;
-  readonly store: GarmentStore;
+  readonly kept: Promise<KeptDoc>;
+  readonly store: Promise<GarmentStore>;
 }
-const garments = new Map<string, Promise<OpenGarment>>();
+const garments = new Map<string, OpenGarment>();
 
-const open = (id: string): Promise<OpenGarment> => {
+const open = (id: string): OpenGarment => {
   const known = garments.get(id);
   if (known) return known;
-  const opening = keepDoc(nameOf(id)).then(async (kept) => {
-    const store = garmentStore(kept.doc);
-    await bringUpToDate(store);
-    return { kept, store };
-  });
+  const kept = keepDoc(nameOf(id));
+  const opening = { kept, store: kept.then(({ doc }) => upToDate(garmentStore(doc))) };
   garments.set(id, opening);
   return opening;
 };
 
-/** Opens a garment, or an empty document if there is none of that id. */
-export const openGarment = async (id: string): Promise<GarmentStore> => (await open(id)).store;
+const upToDate = async (store: GarmentStore): Promise<GarmentStore> => {
+  await bringUpToDate(store);
+  return store;
+};
+
+/** Opens a garment, or an empty document if there is none of that id; the same promise each time. */
+export const openGarment = (id: string): Promise<GarmentStore> => open(id).store;
 
 /** Removes a garment's document from the device for good. */
 export const eraseGarment = async (id: string): Promise<void> => {
-  const { kept, store } = await open(id);
+  const { kept, store } = open(id);
   garments.delete(id);
-  store.destroy();
-  await kept.erase();
+  (await store).destroy();
+  await (await kept).erase();
 };
 
 /** Removes everything this app ever kept on the device. The page has to be loaded anew after it. */
@@ -59,4 +61,5 @@ export const eraseDevice = async (): Promise<void> => {
   for (const { id } of entries()) await eraseGarment(id);
   await shelfDoc?.erase();
   localStorage.removeItem('dryflat-view');
+  localStorage.removeItem('dryflat-unfinished-name');
 };

@@ -15,15 +15,6 @@ import { noteOnShelf } from './shelf-actions.ts';
 
 const Opened = createContext<GarmentStore | null>(null);
 
-const opening = new Map<string, Promise<GarmentStore>>();
-
-/** `use` wants the same promise at every render. */
-const promiseOf = (id: string): Promise<GarmentStore> => {
-  const known = opening.get(id) ?? openGarment(id);
-  opening.set(id, known);
-  return known;
-};
-
 /** Opens the garment for everything inside; suspends while it is read from the device. */
 export const GarmentProvider = ({
   id,
@@ -35,7 +26,7 @@ export const GarmentProvider = ({
   missing: ReactNode;
   children: ReactNode;
 }) => {
-  const store = use(promiseOf(id));
+  const store = use(openGarment(id));
   const { record } = useSyncExternalStore(store.subscribe, store.snapshot);
   const label = record === null ? '' : `${record.name}\n${record.kind}\n${record.wearer.name}`;
   useEffect(() => {

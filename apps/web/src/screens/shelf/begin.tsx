@@ -5,12 +5,16 @@ import { garmentHash } from '../../shell/hash.ts';
 import { go } from '../../shell/route.ts';
 import { createGarment, useView } from '../../store/index.ts';
 
+/** A name that is typed before its garment exists outlives the tab too. */
+const UNFINISHED = 'dryflat-unfinished-name';
+
 /** Puts an empty garment on the shelf and opens it where the telling begins. */
 const Begin = ({ onClose }: { onClose: () => void }) => {
   const { words } = useView();
-  const [name, setName] = useState('');
+  const [name, setName] = useState(() => localStorage.getItem(UNFINISHED) ?? '');
   const [kind, setKind] = useState<GarmentKind>('pullover-set-in');
   const begin = async (): Promise<void> => {
+    localStorage.removeItem(UNFINISHED);
     const id = await createGarment(name.trim() || kindName(kind, words), kind);
     onClose();
     go(garmentHash(id, 'wearer'));
@@ -28,7 +32,10 @@ const Begin = ({ onClose }: { onClose: () => void }) => {
       <TextField
         label="What do you call it?"
         value={name}
-        onChange={setName}
+        onChange={(text) => {
+          setName(text);
+          localStorage.setItem(UNFINISHED, text);
+        }}
         hint="May stay empty for now."
         autoFocus
       />

@@ -6,22 +6,22 @@ import { renameGarment, type ShelfEntry } from '../../store/index.ts';
 /** Name, copy, file and trash, without opening the garment. */
 const GarmentSheet = ({ entry, onClose }: { entry: ShelfEntry; onClose: () => void }) => {
   const [name, setName] = useState(entry.name);
-  const close = (): void => {
-    if (name !== entry.name) void renameGarment(entry.id, name);
-    onClose();
+  const rename = (next: string): void => {
+    setName(next);
+    void renameGarment(entry.id, next);
   };
   return (
     <Dialog
       title={entry.name || 'No name yet'}
-      onClose={close}
+      onClose={onClose}
       foot={
-        <Button look="main" onPress={close}>
+        <Button look="main" onPress={onClose}>
           Done
         </Button>
       }
     >
-      <TextField label="Name" value={name} onChange={setName} />
-      <GarmentActions id={entry.id} name={name} onDone={close} />
+      <TextField label="Name" value={name} onChange={rename} />
+      <GarmentActions id={entry.id} name={name} onDone={onClose} />
     </Dialog>
   );
 };
