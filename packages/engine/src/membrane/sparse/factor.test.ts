@@ -52,13 +52,15 @@ describe.each([1, 2] as const)('pivots, %i unknowns a node', (block) => {
     expect(Math.abs(pivots.least)).toBeLessThan(2);
   });
 
-  it('SP7: a loose sheet has three small pivots, one for each way it may move', () => {
-    const { pattern, values } = looseStiffness(jitteredGrid(12, 9, 2));
+  it.each([1, 2, 3, 4, 5])('SP7: a loose sheet shows that it may move (mesh %i)', (seed) => {
+    const { pattern, values } = looseStiffness(jitteredGrid(12, 9, seed));
     const symbolic = analyse(pattern, block);
     const { pivots, complete } = factorise(symbolic, values);
-    const stopped = complete ? 0 : 1;
-    expect(pivots.small + stopped).toBeGreaterThanOrEqual(1);
-    expect(pivots.small + stopped).toBeLessThanOrEqual(3);
+    // Three ways to move, so three pivots of nothing but rounding. The last of them is rounding over
+    // rounding and need not be small; a pivot may also be exactly zero, which ends it.
+    expect(pivots.small + (complete ? 0 : 3)).toBeGreaterThanOrEqual(2);
+    expect(pivots.small).toBeLessThanOrEqual(3);
+    expect(pivots.where.length).toBeGreaterThanOrEqual(1);
     const shifted = factorise(symbolic, values, { shift: 1e-3 });
     expect(shifted.complete).toBe(true);
     expect(shifted.pivots).toMatchObject({ positive: pattern.n, negative: 0, small: 0 });

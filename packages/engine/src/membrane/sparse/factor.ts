@@ -13,6 +13,7 @@ export interface FactorOptions {
 
 /** What the pivots say. By Sylvester's law of inertia their signs count those of the eigenvalues. */
 export interface Pivots {
+  /** Pivots above and below zero, small ones counted with the rest. */
   readonly positive: number;
   readonly negative: number;
   /** Small in size whatever the sign: the matrix is singular or nearly so. */
