@@ -33,6 +33,7 @@ export class HalfEdges {
   private births = 0;
   private readonly cavity: number[] = [];
   private readonly rim: number[] = [];
+  private readonly pending: number[] = [];
   private rimData = new Int32Array(256);
 
   constructor(nodes: number) {
@@ -124,15 +125,21 @@ export class HalfEdges {
     return this.rim;
   }
 
-  private widen(e: number, x: number, y: number): void {
-    const beyond = this.twin[e]!;
-    if (this.segment[e] !== NONE || beyond === NONE || !this.circleHolds((beyond / 3) | 0, x, y)) {
-      this.rim.push(e);
-      return;
+  /** Depth first and from the right, which keeps the rim in order; by a stack, as rims may be long. */
+  private widen(first: number, x: number, y: number): void {
+    const { pending, rim, cavity, twin, segment } = this;
+    pending.push(first);
+    while (pending.length > 0) {
+      const e = pending.pop()!;
+      const beyond = twin[e]!;
+      const t = (beyond / 3) | 0;
+      if (segment[e] !== NONE || beyond === NONE || !this.circleHolds(t, x, y)) {
+        rim.push(e);
+        continue;
+      }
+      cavity.push(t);
+      pending.push(prev(beyond), next(beyond));
     }
-    this.cavity.push((beyond / 3) | 0);
-    this.widen(next(beyond), x, y);
-    this.widen(prev(beyond), x, y);
   }
 
   /** Fills the open cavity with a fan around node p; the fan closes when p is not on its rim. */
