@@ -104,7 +104,7 @@ test('E4: inches and centimetres that disagree are flagged with both, and the ch
   await expect.poll(() => cell(page, 'Finished chest, size 4').inputValue()).toBe('46');
   expect(await page.getByText('One number disagrees').count()).toBe(0);
   await takeOver(page).click();
-  await page.getByRole('heading', { name: 'Finished measurements' }).waitFor();
+  await page.getByRole('heading', { name: 'Finished sizes' }).waitFor();
   await expect.poll(() => cell(page, 'Finished chest, size 4').inputValue()).toBe('46');
 });
 
@@ -302,6 +302,63 @@ test('E13: the pattern is entered by keyboard alone', async () => {
   await page.getByText('around · counted').waitFor();
 });
 
+test('E16: up, down and Enter go through a size of the table as in any table', async () => {
+  const page = await at.open({ viewport: DESK });
+  await openExample(page, 'Ledger Day waistcoat');
+  await goTo(page, 'Pattern');
+  const focused = (): Promise<string> =>
+    page.evaluate(
+      () => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent ?? '',
+    );
+  await cell(page, 'Chest, buttoned, size 2').focus();
+  await page.keyboard.press('ArrowDown');
+  expect(await focused()).toMatch(/^Waist, buttoned, size 2/);
+  await page.keyboard.press('Enter');
+  expect(await focused()).toMatch(/^Hem, buttoned, size 2/);
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.type('91');
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(() => cell(page, 'Waist, buttoned, size 2').inputValue()).toBe('91');
+  expect(await focused()).toMatch(/^Chest, buttoned, size 2/);
+});
+
+test("E17: a place of one's own has a row in the pattern, a body and a wish", async () => {
+  const page = await at.open({ locale: 'en-US' });
+  await beginGarment(page, 'Hooded');
+  await goTo(page, 'Wearer');
+  await page.getByText('A woman', { exact: true }).click();
+  await page
+    .getByLabel('Another place', { exact: true })
+    .selectOption({ label: 'A place of your own' });
+  await page.getByRole('button', { name: 'Add it' }).first().click();
+  await page.getByLabel('What is it called?').fill('Hood depth');
+  await page.getByRole('dialog').getByText('Up the rows').click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Add it' }).click();
+  await cell(page, 'Hood depth').fill('13 3/8');
+  await page.keyboard.press('Tab');
+  await expect.poll(() => cell(page, 'Hood depth').inputValue()).toBe('13⅜');
+  await page.getByLabel('Another place of the garment').selectOption({ label: 'Hood depth' });
+  await page.getByRole('button', { name: 'Add it' }).last().click();
+  await page.getByLabel('Hood depth: ease over the body').selectOption({ label: 'My own ease' });
+  await goTo(page, 'Pattern');
+  await cell(page, 'Hood depth, size One size').fill('14');
+  await page.keyboard.press('Tab');
+  await goTo(page, 'Wearer');
+  // 13 3/8 in is 339.7 mm; with ease of 0 to 50 mm up to 389.7 mm, outwards to the tape's 15 3/8 in.
+  await page
+    .getByRole('region', { name: 'Hood depth' })
+    .getByText(/Wanted 13⅜–15⅜ in/)
+    .waitFor();
+});
+
+test('E18: a range in the text is no number: its middle is offered and taken on request', async () => {
+  const page = await pasted('Chest: 34-36 (38-40) in', { viewport: DESK, locale: 'en-US' });
+  await page.getByText('Printed as a range: size 1, 34–36 in; size 2, 38–40 in.').waitFor();
+  expect(await cell(page, 'Chest, size 1').inputValue()).toBe('');
+  await page.getByRole('button', { name: 'Take the middle of each' }).click();
+  await expect.poll(() => cell(page, 'Chest, size 2').inputValue()).toBe('39');
+});
+
 /** Tall enough for the whole page, so that no bar lies over what is judged. */
 const wellMade = async (page: Page): Promise<void> => {
   const { width, height } = page.viewportSize() ?? PHONE;
@@ -340,7 +397,7 @@ describe.each([
 });
 
 test.each(['Wearer', 'Pattern', 'Yarn'] as const)(
-  'E15: text at 200 %% wraps on %s and nothing is cut',
+  'E15: on %s, text twice as large wraps and nothing is cut',
   async (place) => {
     const page = await at.open();
     await openExample(page, 'Ledger Day waistcoat');

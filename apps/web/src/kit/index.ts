@@ -58,6 +58,7 @@ export { Select, type SelectGroup, type SelectOption, type SelectProps } from '.
 export { SpanChoice, type SpanChoiceProps } from './span-choice.tsx';
 export { TextField, type TextFieldProps } from './text-field.tsx';
 export { Toasts, toast } from './toast.tsx';
+export { useUnitWord } from './unit-words.ts';
 export { useFaultText } from './use-fault-text.ts';
 export { type Lengths, useLengths } from './use-lengths.ts';
 export { type CraftWord, useWords } from './words.ts';

@@ -32,7 +32,7 @@ export const NeedleField = ({ valueMm, onCommit, hint, ...rest }: NeedleFieldPro
     keys="text"
     value={valueMm ?? null}
     unit={{ sign: 'mm', spoken: 'in millimetres' }}
-    hint={valueMm == null ? (hint ?? 'Millimetres, or US 7.') : namesOf(valueMm) || undefined}
+    hint={valueMm == null ? (hint ?? 'In mm, or as US 7.') : namesOf(valueMm) || undefined}
     print={(value) => formatExact(mm(value), { unit: 'mm', bare: true })}
     parse={(text) => readNeedle(text, rest.label)}
     onCommit={onCommit}

@@ -23,7 +23,8 @@ export const MisprintChoice = ({
     const { mm } = both[unit];
     const other = unit !== lengths.units && mm !== null ? `That is ${lengths.length(mm)}. ` : '';
     return (
-      `${other}${suspect === unit ? 'Its neighbours speak against it.' : ''}`.trim() || undefined
+      `${other}${suspect === unit ? 'The sizes beside it speak against it.' : ''}`.trim() ||
+      undefined
     );
   };
   return (

@@ -7,6 +7,7 @@ import {
   Notice,
   TextField,
   toast,
+  useUnitWord,
 } from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { mergeReading, newSizes } from './merge-reading.ts';
@@ -39,6 +40,7 @@ export const PasteBox = ({ onTaken }: { onTaken: () => void }) => {
 
 const WhatWasRead = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
   const { text, table, bareUnit, mend } = reading;
+  const centimetres = useUnitWord('centimetres');
   return (
     <div className="pt-read">
       {table.unread.length > 0 ? (
@@ -50,12 +52,12 @@ const WhatWasRead = ({ reading, onTaken }: { reading: Reading; onTaken: () => vo
       )}
       {bareUnit && (
         <ChoiceChips
-          label="No unit stands beside the numbers. They are"
+          label="Numbers without a unit are"
           value={bareUnit}
           onChange={(unit) => mend({ unit })}
           choices={[
             { value: 'in', label: 'inches' },
-            { value: 'cm', label: 'centimetres' },
+            { value: 'cm', label: centimetres },
           ]}
         />
       )}
@@ -75,6 +77,7 @@ const rowsAs = (count: number): string => `${count} measurement${count === 1 ? '
 const TakeOver = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
   const { record, change, undo } = useGarment();
   const { text, setText, table, rows, misprints } = reading;
+  const centimetres = useUnitWord('centimetres');
   const count = rows.filter(({ out }) => !out).length;
   const added = newSizes(record.pattern, table);
   const take = (): void => {
@@ -101,7 +104,7 @@ const TakeOver = ({ reading, onTaken }: { reading: Reading; onTaken: () => void 
       {misprints.length > 0 && (
         <Notice tone="unsure">
           {misprints.length === 1 ? 'One number disagrees' : `${misprints.length} numbers disagree`}{' '}
-          with itself in inches and centimetres. Say above which is meant, or take it over as it
+          with itself in inches and {centimetres}. Say above which is meant, or take it over as it
           stands and mend it later.
         </Notice>
       )}

@@ -5,6 +5,7 @@ import {
   Dialog,
   FaultList,
   IconButton,
+  Notice,
   Select,
   useLandmarkName,
   useLengths,
@@ -24,10 +25,12 @@ export const ReadTable = ({ reading }: { reading: Reading }) => {
   const { table, rows, mends, mend } = reading;
   const [open, setOpen] = useState<string | null>(null);
   const opened = rows.find(({ key }) => key === open);
+  const mendCells = (row: ReadRow, cells: ReadonlyMap<number, number | null>): void => {
+    const keyed = [...cells].map(([at, mm]) => [cellKey(row.key, at, row.row.cells[at]), mm]);
+    mend({ values: { ...mends.values, ...Object.fromEntries(keyed) } });
+  };
   const mendCell = (row: ReadRow, at: number, valueMm: number | null): void =>
-    mend({
-      values: { ...mends.values, [cellKey(row.key, at, row.row.cells[at])]: valueMm },
-    });
+    mendCells(row, new Map([[at, valueMm]]));
   const misprintsOf = (index: number): Misprint[] =>
     table.misprints.filter((each) => each.row === index);
   const gridRow = (row: ReadRow, index: number): GridRow => ({
@@ -55,6 +58,7 @@ export const ReadTable = ({ reading }: { reading: Reading }) => {
           />
         ))}
         <RowFaults row={row} />
+        <Ranges row={row} sizes={table.sizes} onMiddle={(middles) => mendCells(row, middles)} />
         {row.landmark === OWN_PLACE && <PlaceChoice row={row} reading={reading} />}
       </div>
     ),
@@ -88,7 +92,7 @@ const Facts = ({ row: { row, landmark } }: { row: ReadRow }) => {
 
 const sameWords = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-/** Faults of a row, and ranges such as 30–32, which are no single number. */
+/** What is wrong with a row as it was read. */
 const RowFaults = ({ row: { row } }: { row: ReadRow }) => {
   const { sentence } = useLengths();
   const told = row.faults.map((each) => ({
@@ -98,6 +102,42 @@ const RowFaults = ({ row: { row } }: { row: ReadRow }) => {
     mend: sentence(each.mend),
   }));
   return <FaultList faults={told} />;
+};
+
+/** Ranges such as 34–36 are no single number: their middle is offered. */
+const Ranges = ({
+  row,
+  sizes,
+  onMiddle,
+}: {
+  row: ReadRow;
+  sizes: readonly string[];
+  onMiddle: (middles: ReadonlyMap<number, number>) => void;
+}) => {
+  const lengths = useLengths();
+  const open = sizes.flatMap((size, at) => {
+    const range = row.row.cells[at]?.range ?? null;
+    return range === null || row.values[at] !== null ? [] : [{ size, at, range }];
+  });
+  if (open.length === 0) return null;
+  return (
+    <Notice tone="unsure">
+      <p>
+        Printed as a range:{' '}
+        {open
+          .map(({ size, range }) => `size ${size}, ${lengths.range(range[0], range[1])}`)
+          .join('; ')}
+        . Type one number for each, or take the middle.
+      </p>
+      <Button
+        onPress={() =>
+          onMiddle(new Map(open.map(({ at, range }) => [at, (range[0] + range[1]) / 2])))
+        }
+      >
+        Take the middle of each
+      </Button>
+    </Notice>
+  );
 };
 
 /** Which place of the garment the row is; guessed from its name until the knitter says otherwise. */

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useState } from 'react';
 import { LengthField, Select, useLengths } from '../../kit/index.ts';
 import { useWide } from './use-wide.ts';
 
@@ -45,7 +45,7 @@ const Cell = ({ row, at, size }: { row: GridRow; at: number; size: string }) => 
 const DeskGrid = ({ label, sizes, rows, chosen, doubtful }: SizeGridProps) => (
   // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls has to be reached by keyboard
   <section className="pt-scroll" tabIndex={0} aria-label={label}>
-    <table className="pt-table">
+    <table className="pt-table" onKeyDown={moveBetweenRows}>
       <thead>
         <tr>
           <th scope="col">Measurement</th>
@@ -59,7 +59,7 @@ const DeskGrid = ({ label, sizes, rows, chosen, doubtful }: SizeGridProps) => (
       </thead>
       {rows.map((row) => (
         <tbody key={row.key}>
-          <tr>
+          <tr data-row>
             <th scope="row">
               {row.name}
               <div className="pt-facts">{row.facts}</div>
@@ -85,6 +85,20 @@ const DeskGrid = ({ label, sizes, rows, chosen, doubtful }: SizeGridProps) => (
     </table>
   </section>
 );
+
+/** Up, down and Enter go to the same size of the row above or below, as in any table. */
+const moveBetweenRows = (event: KeyboardEvent<HTMLTableElement>): void => {
+  const step = { ArrowUp: -1, ArrowDown: 1, Enter: 1 }[event.key];
+  const field = event.target;
+  if (step === undefined || !(field instanceof HTMLInputElement) || field.type !== 'text') return;
+  const column = field.closest('td')?.cellIndex ?? 0;
+  const rows = [...event.currentTarget.querySelectorAll<HTMLTableRowElement>('tr[data-row]')];
+  const row = rows[rows.findIndex((each) => each.contains(field)) + step];
+  const next = row?.cells[column]?.querySelector('input');
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+};
 
 const PhoneGrid = ({ label, sizes, rows, chosen, doubtful }: SizeGridProps) => {
   const [seen, setSeen] = useState(chosen ?? sizes[0] ?? '');

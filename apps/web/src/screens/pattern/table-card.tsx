@@ -45,11 +45,11 @@ export const TableCard = () => {
       }),
   });
   return (
-    <Card title="Finished measurements">
+    <Card title="Finished sizes">
       <QuestionsAhead />
       <SizeChoice />
       <SizeGrid
-        label="Finished measurements by size"
+        label="Finished sizes, all measurements"
         sizes={sizes}
         chosen={chosen}
         rows={measurements.map(gridRow)}

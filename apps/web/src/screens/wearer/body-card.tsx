@@ -13,6 +13,7 @@ import {
 import { useGarment } from '../../store/index.ts';
 import { bodyPlacesFor, findBodyPlace } from './body-places.ts';
 import { setBody } from './change-wearer.ts';
+import { OwnPlace } from './own-place.tsx';
 import { TableStart } from './table-start.tsx';
 import { sourceOf } from './table-words.ts';
 
@@ -42,9 +43,7 @@ export const BodyCard = () => {
           <BodyRow key={id} id={id} measure={record.wearer.body.find((m) => m.landmark === id)} />
         ))}
       </ul>
-      {others.length > 0 && !readOnly && (
-        <AddPlace options={others} onAdd={(id) => setAdded([...added, id])} />
-      )}
+      {!readOnly && <AddPlace options={others} onAdd={(id) => setAdded([...added, id])} />}
     </Card>
   );
 };
@@ -82,6 +81,8 @@ const BodyRow = ({ id, measure }: { id: string; measure: BodyMeasure | undefined
   );
 };
 
+const OWN = 'own-place';
+
 const AddPlace = ({
   options,
   onAdd,
@@ -91,21 +92,24 @@ const AddPlace = ({
 }) => {
   const nameOf = useLandmarkName();
   const [picked, setPicked] = useState<string | null>(null);
-  const chosen = picked !== null && options.includes(picked) ? picked : (options[0] ?? null);
+  const [making, setMaking] = useState(false);
+  const all = [...options, OWN];
+  const chosen = picked !== null && all.includes(picked) ? picked : (all[0] ?? OWN);
   return (
     <div className="we-add">
       <Select
         label="Another place"
         value={chosen}
         onChange={setPicked}
-        options={options.map((id) => ({
+        options={all.map((id) => ({
           value: id,
-          label: findBodyPlace(id)?.name ?? nameOf(id),
+          label: id === OWN ? 'A place of your own' : (findBodyPlace(id)?.name ?? nameOf(id)),
         }))}
       />
-      <Button icon="add" onPress={() => chosen !== null && onAdd(chosen)}>
+      <Button icon="add" onPress={() => (chosen === OWN ? setMaking(true) : onAdd(chosen))}>
         Add it
       </Button>
+      {making && <OwnPlace onAdded={onAdd} onClose={() => setMaking(false)} />}
     </div>
   );
 };

@@ -56,7 +56,6 @@ const WhoCard = () => {
       />
       <TextField
         label="Name"
-        hint="Only you see it."
         value={record.wearer.name}
         onChange={(name) =>
           change((draft) => {

@@ -11,7 +11,7 @@ export const GarmentCard = () => {
         <NeedleField
           label="Needle you use"
           path="needleMm"
-          hint={`The one that the ${say('swatch')} was good on. Millimetres, or US 7.`}
+          hint={`The one that the ${say('swatch')} was good on. In mm, or as US 7.`}
           valueMm={record.needleMm}
           onCommit={(mm) =>
             change((draft) => {

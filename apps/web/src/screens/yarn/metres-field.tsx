@@ -1,5 +1,5 @@
 import { formatYarnLength, metres, parseYarnLength } from '@dryflat/engine/units';
-import { ParsedField, type ParsedFieldProps } from '../../kit/index.ts';
+import { ParsedField, type ParsedFieldProps, useUnitWord } from '../../kit/index.ts';
 import { useView } from '../../store/index.ts';
 
 /** Metres where lengths are shown in centimetres, yards where in inches; either can be typed. */
@@ -12,12 +12,13 @@ export const MetresField = ({
   onCommit: (valueM: number | null) => void;
 }) => {
   const { units } = useView();
+  const spelled = useUnitWord('metres');
   const unit = units === 'cm' ? 'm' : 'yd';
   return (
     <ParsedField<number>
       {...rest}
       value={valueM ?? null}
-      unit={{ sign: unit, spoken: unit === 'm' ? 'in metres' : 'in yards' }}
+      unit={{ sign: unit, spoken: unit === 'm' ? `in ${spelled}` : 'in yards' }}
       print={(value) => formatYarnLength(metres(value), { unit }).replace(/\s*(?:m|yd)$/, '')}
       parse={(text) => {
         const read = parseYarnLength(text, { field: rest.label, unit });

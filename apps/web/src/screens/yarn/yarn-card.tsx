@@ -47,7 +47,7 @@ export const YarnCard = ({ yarn, title }: { yarn: Yarn; title: string }) => {
       />
       <FibresField yarn={yarn} />
       <ChoiceChips
-        label="How does its label say to wash it?"
+        label="Is it treated against felting?"
         value={yarn.treatment}
         onChange={(treatment) =>
           edit((each) => {

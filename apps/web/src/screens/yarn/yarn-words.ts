@@ -17,11 +17,11 @@ export const fibreName = (fibre: Fibre, words: Words): string =>
   `${fibre.charAt(0).toUpperCase()}${fibre.slice(1)}`;
 
 export const TREATMENT_CHOICES: readonly { value: Treatment; label: string; note: string }[] = [
-  { value: 'untreated', label: 'Hand wash', note: 'Untreated: it would felt in a machine.' },
+  { value: 'untreated', label: 'No', note: 'Wool to be washed by hand, or nothing that felts.' },
   {
     value: 'superwash',
-    label: 'Machine washable wool',
-    note: 'Treated against felting (superwash).',
+    label: 'Yes, machine-washable wool',
+    note: 'Labels call it superwash.',
   },
   { value: 'unknown', label: 'Not known', note: 'The forecast then allows for both.' },
 ];
@@ -35,7 +35,7 @@ export const WASHING_CHOICES: readonly {
   label: string;
 }[] = [
   { value: 'by-hand', label: 'By hand' },
-  { value: 'machine-wool', label: 'Machine, wool programme' },
+  { value: 'machine-wool', label: 'Machine, wool cycle' },
   { value: 'machine-warm', label: 'Machine, warm' },
   { value: 'not-said', label: 'Not decided' },
 ];
