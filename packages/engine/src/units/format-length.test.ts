@@ -80,6 +80,8 @@ test('U8: a range is rounded outwards', () => {
   expect(formatRange(339, 350, 'in')).toBe('13¼–13⅞ in');
   expect(formatRange(339, 350, 'in', { style: 'ascii' })).toBe('13 1/4-13 7/8 in');
   expect(formatRange(338, 343, 'cm', { decimalMark: ',' })).toBe('33,8–34,3 cm');
+  expect(formatRange(966, 1050, 'cm')).toBe('96.6–105.0 cm');
+  expect(formatRange(960, 1050, 'cm')).toBe('96–105 cm');
   expect(formatRange(340, 340, 'cm')).toBe('34 cm');
   expect(formatRange(-50.8, 25.4, 'in', { signed: true })).toBe('−2 to +1 in');
   expect(formatRange(-50.8, -25.4, 'in', { style: 'ascii' })).toBe('-2 to -1 in');

@@ -7,9 +7,10 @@ export interface RangeFormat extends Omit<LengthFormat, 'unit'> {
   readonly signed?: boolean | undefined;
 }
 
-function writeEnd(steps: number, format: LengthFormat, signed: boolean): string {
+function writeEnd(steps: number, format: LengthFormat, signed: boolean, tenths: boolean): string {
   const plus = signed && steps > 0 ? (format.style === 'spoken' ? 'plus ' : '+') : '';
-  return `${steps < 0 ? minusSign(format.style) : plus}${writeSteps(Math.abs(steps), format)}`;
+  const whole = tenths && steps % 10 === 0 ? `${format.decimalMark ?? '.'}0` : '';
+  return `${steps < 0 ? minusSign(format.style) : plus}${writeSteps(Math.abs(steps), format)}${whole}`;
 }
 
 /**
@@ -29,8 +30,10 @@ export function formatRange(
   const from = Math.floor(low / step + HAIR);
   const to = Math.ceil(high / step - HAIR);
   const { signed = false, style } = options;
-  const [first, last] = [writeEnd(from, format, signed), writeEnd(to, format, signed)];
-  if (from === to) return withUnit(last, format);
+  if (from === to) return withUnit(writeEnd(to, format, signed, false), format);
+  // Both ends of a range are printed as finely as the finer one: 96.6–105.0, but 96–105.
+  const tenths = unit !== 'in' && (from % 10 !== 0 || to % 10 !== 0);
+  const [first, last] = [from, to].map((steps) => writeEnd(steps, format, signed, tenths));
   const dash = style === undefined || style === 'glyph' ? '–' : '-';
   const join = from < 0 || signed || style === 'spoken' ? ' to ' : dash;
   return withUnit(`${first}${join}${last}`, format);
