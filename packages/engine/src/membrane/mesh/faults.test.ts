@@ -20,7 +20,10 @@ const withLine = (points: readonly Xy[], more: Partial<MeshQuestion> = {}) =>
 
 const areaInside = (points: readonly Xy[]) => Math.abs(doubleArea(points)) / 2;
 
-describe('faults of mesh questions', () => {
+/** Seconds on an idle machine; others may share it. */
+const PATIENCE = { timeout: 30_000 };
+
+describe('faults of mesh questions', PATIENCE, () => {
   it('M11: an outline that crosses, touches or folds onto itself names both edges', () => {
     expect(
       told(

@@ -15,7 +15,10 @@ const meshed = (q: MeshQuestion) => {
   return result.value.mesh;
 };
 
-describe('size of a mesh', () => {
+/** Seconds on an idle machine; others may share it. */
+const PATIENCE = { timeout: 30_000 };
+
+describe('size of a mesh', PATIENCE, () => {
   it('M18: a graded size is the least of coarse and fine plus grade times distance', () => {
     const coordinate = fc.double({ min: -50, max: 150, noNaN: true });
     const place = fc.tuple(coordinate, coordinate);

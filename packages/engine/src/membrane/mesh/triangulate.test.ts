@@ -17,7 +17,7 @@ import { inCircle } from './predicates.ts';
 import { distanceToSegment, doubleArea } from './segments.ts';
 import { triangulate } from './triangulate.ts';
 
-const RUNS = { numRuns: 200 };
+const RUNS = { numRuns: 120 };
 
 const meshed = (q: MeshQuestion): Triangulated => {
   const result = triangulate(q);
@@ -34,7 +34,10 @@ const forStars = (check: (q: MeshQuestion, result: Triangulated) => void) =>
     RUNS,
   );
 
-describe('triangle meshes', () => {
+/** Seconds on an idle machine; others may share it. */
+const PATIENCE = { timeout: 30_000 };
+
+describe('triangle meshes', PATIENCE, () => {
   it('M1: triangles are counter-clockwise and fill the piece exactly', () => {
     forStars((q, { mesh }) => {
       const quality = meshQuality(mesh);
