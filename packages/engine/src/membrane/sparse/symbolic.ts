@@ -58,23 +58,45 @@ const positionInRow = ({ start, place }: EarlierNeighbours, k: number, i: number
   return low;
 };
 
+/** Number of the block of two places: diagonal ones first, then those of `matrix`. */
+const blockOf = (matrix: EarlierNeighbours, count: number, i: number, k: number): number => {
+  if (i === k) return k;
+  return count + (i < k ? positionInRow(matrix, k, i) : positionInRow(matrix, i, k));
+};
+
+/** Slots of the entries of column j: its rows rise, so those of one node follow each other. */
+const columnSlots = (
+  { colPtr, rowIdx }: SparsePattern,
+  block: Block,
+  placeOf: Int32Array,
+  matrix: EarlierNeighbours,
+  slot: Int32Array,
+  j: number,
+): void => {
+  const k = placeOf[Math.floor(j / block)]!;
+  let i = -1;
+  let first = 0;
+  for (let p = colPtr[j]!; p < colPtr[j + 1]!; p++) {
+    const row = rowIdx[p]!;
+    const place = placeOf[Math.floor(row / block)]!;
+    if (place !== i) {
+      i = place;
+      first = block * block * blockOf(matrix, placeOf.length, i, k);
+    }
+    const inRow = row % block;
+    const inColumn = j % block;
+    slot[p] = first + (i > k ? block * inRow + inColumn : block * inColumn + inRow);
+  }
+};
+
 const slotsOf = (
-  { n, colPtr, rowIdx }: SparsePattern,
+  pattern: SparsePattern,
   block: Block,
   placeOf: Int32Array,
   matrix: EarlierNeighbours,
 ): Int32Array => {
-  const slot = new Int32Array(rowIdx.length);
-  const count = placeOf.length;
-  const slotOf = (row: number, column: number): number => {
-    const i = placeOf[Math.floor(row / block)]!;
-    const k = placeOf[Math.floor(column / block)]!;
-    const [b, a] = i > k ? [column % block, row % block] : [row % block, column % block];
-    const at = i === k ? k : count + positionInRow(matrix, Math.max(i, k), Math.min(i, k));
-    return block * block * at + block * a + b;
-  };
-  for (let j = 0; j < n; j++)
-    for (let p = colPtr[j]!; p < colPtr[j + 1]!; p++) slot[p] = slotOf(rowIdx[p]!, j);
+  const slot = new Int32Array(pattern.rowIdx.length);
+  for (let j = 0; j < pattern.n; j++) columnSlots(pattern, block, placeOf, matrix, slot, j);
   return slot;
 };
 

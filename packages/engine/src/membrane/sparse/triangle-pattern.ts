@@ -10,6 +10,14 @@ interface LowerNeighbours {
   readonly node: Int32Array;
 }
 
+/** The sorted numbers without repeats; `sorted` is overwritten. */
+const eachOnce = (sorted: Float64Array): Float64Array => {
+  let kept = 0;
+  for (let k = 0; k < sorted.length; k++)
+    if (k === 0 || sorted[k] !== sorted[kept - 1]) sorted[kept++] = sorted[k]!;
+  return sorted.subarray(0, kept);
+};
+
 /** Edges of all triangles as `high * nodes + low`, sorted, each once. */
 const sortedEdges = (triangles: Uint32Array, nodes: number): Float64Array => {
   const keys = new Float64Array(triangles.length);
@@ -20,7 +28,7 @@ const sortedEdges = (triangles: Uint32Array, nodes: number): Float64Array => {
     if (i === j) throw new RangeError(`triangle pattern: node ${i} twice in one triangle`);
     keys[k] = Math.max(i, j) * nodes + Math.min(i, j);
   }
-  return keys.sort().filter((key, k, all) => k === 0 || key !== all[k - 1]);
+  return eachOnce(keys.sort());
 };
 
 const lowerNeighbours = (triangles: Uint32Array, nodes: number): LowerNeighbours => {
