@@ -300,7 +300,7 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
     'Stitches or rows in it (may stay empty)': '29',
   });
   await whole.getByRole('radio', { name: /^Was pulled/ }).click({ force: true });
-  await whole.getByRole('button', { name: 'Add the measurement' }).click();
+  await whole.getByRole('button', { name: 'Add the length' }).click();
   await page
     .getByRole('group', { name: 'Whole width of 29 stitches, pulled: an upper bound' })
     .waitFor();
@@ -326,7 +326,11 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
   await goTo(page, 'Forecast');
   await page.getByRole('button', { name: /^All that this stands on/ }).click();
   await page
-    .getByText(/12\.5\scm long, .*50 g|50 g/)
+    .getByText(/: 50 g hung from 10\scm took 12\.5\scm to 13\.5\scm$/)
+    .first()
+    .waitFor();
+  await page
+    .getByText(/: 10\scm at rest, pinned to 12\scm, dried to 11\scm$/)
     .first()
     .waitFor();
 });

@@ -61,7 +61,7 @@ const Scored = ({ kept }: { kept: KeptForecast }) => {
           came out inside the range of {printDay(kept.on)}. About 9 in 10 should.
         </p>
       )}
-      <ul className="df-list">
+      <ul className="df-comparison">
         {compared.map((each) => (
           <li key={each.measured.id}>
             <ComparedRow compared={each} />

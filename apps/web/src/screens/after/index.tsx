@@ -21,14 +21,14 @@ const Screen = () => {
       ) : (
         <>
           <Compare />
-          {record.outcomes.map((outcome, at) => (
-            <OutcomeCard key={outcome.id} outcome={outcome} at={at} />
-          ))}
           <Card title="Measured it again?">
             <div className="df-row">
               <AddOutcome />
             </div>
           </Card>
+          {record.outcomes
+            .map((outcome, at) => <OutcomeCard key={outcome.id} outcome={outcome} at={at} />)
+            .reverse()}
         </>
       )}
       <Notes />

@@ -42,7 +42,7 @@ export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: Spec
     <AddForm
       title="The whole width or length"
       about="A tape from edge to edge. With the number of stitches on it, this is worth more than a count over a ruler; without it, it still tells what the wash changes."
-      add="Add the measurement"
+      add="Add the length"
       onSend={send}
       disabled={edits.readOnly}
     >

@@ -23,15 +23,17 @@ export const AddForm = ({
   };
   return (
     <Disclosure title={title} level={4}>
-      <form className="df-quick" onSubmit={send} aria-label={title}>
-        <p>{about}</p>
-        {children}
-        <div>
-          <Button type="submit" icon="add" isDisabled={disabled}>
-            {add}
-          </Button>
-        </div>
-      </form>
+      <div>
+        <form className="df-quick" onSubmit={send} aria-label={title}>
+          <p>{about}</p>
+          {children}
+          <div>
+            <Button type="submit" icon="add" isDisabled={disabled}>
+              {add}
+            </Button>
+          </div>
+        </form>
+      </div>
     </Disclosure>
   );
 };

@@ -76,7 +76,8 @@ const Remove = ({ specimen }: { specimen: Specimen }) => {
   return (
     <div>
       <Button look="quiet" icon="bin" onPress={remove} isDisabled={readOnly}>
-        Remove {specimen.name || 'it'} and its readings
+        Remove all of this
+        <span className="df-unseen">: {specimen.name}</span>
       </Button>
     </div>
   );

@@ -4,8 +4,8 @@ import { Button, Card, Icon, toast, useLengths } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { compareKept, scoreOf } from '../result/kept-score.ts';
-import { STATES_FORECAST } from '../result/state-names.ts';
 import { printDay, today } from '../result/today.ts';
+import { keptOf } from './kept-of.ts';
 
 /** Keeps the forecast as it stands, so that it can be held against what comes. */
 export const KeepForecast = ({ forecast }: { forecast: Forecast }) => {
@@ -45,26 +45,6 @@ export const KeepForecast = ({ forecast }: { forecast: Forecast }) => {
     </Card>
   );
 };
-
-/** What is kept: every measurement in every state, to a tenth of a millimetre. */
-export const keptOf = (forecast: Forecast, id: string, on: string): KeptForecast => ({
-  id,
-  on,
-  measurements: forecast.measurements.flatMap((measurement) =>
-    STATES_FORECAST.map((state) => {
-      const { p05Mm, p50Mm, p95Mm } = measurement.states[state];
-      return {
-        measurement: measurement.id,
-        state,
-        p05Mm: tenth(p05Mm),
-        p50Mm: tenth(p50Mm),
-        p95Mm: tenth(p95Mm),
-      };
-    }),
-  ),
-});
-
-const tenth = (value: number): number => Math.max(0.1, Math.round(value * 10) / 10);
 
 const Kept = ({ kept }: { kept: KeptForecast }) => {
   const { record, change, readOnly, undo } = useGarment();

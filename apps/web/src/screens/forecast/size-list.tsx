@@ -41,15 +41,14 @@ const SizeRow = ({ fit, forecast }: { fit: SizeFit; forecast: Forecast }) => {
         <span className="df-unseen"> chance that all fits</span>
       </div>
       <ChanceBar fits={fit.chanceAll} />
-      <p>
-        {leadingOf(fit, forecast).map(({ name, p50Mm, chance }, i) => (
-          <span key={name}>
-            {i > 0 && ' · '}
+      <ul className="df-size-lines">
+        {leadingOf(fit, forecast).map(({ name, p50Mm, chance }) => (
+          <li key={name}>
             {name} <strong>{length(p50Mm)}</strong>{' '}
             <span className="df-soft">({chancePercent(chance)})</span>
-          </span>
+          </li>
         ))}
-      </p>
+      </ul>
       <Choose size={fit.size} chosen={chosen} />
     </li>
   );

@@ -42,7 +42,8 @@ export const PieceCard = ({ piece, at }: { piece: Piece; at: number }) => {
       />
       <div>
         <Button look="quiet" icon="bin" onPress={remove} isDisabled={readOnly}>
-          Remove {piece.name || 'the piece'} and its measurements
+          Remove this piece
+          <span className="df-unseen">: {piece.name}</span>
         </Button>
       </div>
     </Card>
