@@ -50,9 +50,11 @@ const FlatOrAround = ({ row }: { row: PatternMeasurement }) => {
     ({ field }) => field === `pattern.measurements[${at}].span`,
   );
   if (!question) return null;
+  const ofSize =
+    question.size === null || record.pattern.sizes.length === 1 ? '' : `size ${question.size}, `;
   return (
     <SpanChoice
-      label={`${row.name || 'This width'}, ${length(question.valueMm)}: how is it measured?`}
+      label={`${row.name || 'This width'}, ${ofSize}${length(question.valueMm)}: how is it measured?`}
       value={null}
       onChange={(span) =>
         change((draft) => {

@@ -20,7 +20,7 @@ interface Bar {
 export const FitPicture = ({ landmark, wish }: { landmark: string; wish: WantedFit }) => {
   const { record } = useGarment();
   const { forecast } = useForecast();
-  const { length, range } = useLengths();
+  const { bare, length, range } = useLengths();
   const body = bodyMmAt(record, landmark);
   const bar = barOf(wish, body, mayGoAroundAt(record, landmark));
   if (bar === null || wish.minMm > wish.maxMm) return null;
@@ -35,7 +35,7 @@ export const FitPicture = ({ landmark, wish }: { landmark: string; wish: WantedF
           </span>
         )}
         <span>
-          <i data-key="wanted" /> Wanted {range(bar.minMm, bar.maxMm)}
+          <i data-key="wanted" /> Wanted {bare(bar.minMm)}–{length(bar.maxMm)}
         </span>
         {expected && (
           <span>

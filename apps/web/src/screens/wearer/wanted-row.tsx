@@ -19,6 +19,9 @@ import { WishSpan } from './wish-span.tsx';
 /** Said beside the fields in words of their own. */
 const SHOWN_IN_PLACE = ['missing-span', 'range-upside-down', 'doubt-ease-without-body'];
 
+/** Before there is a pattern, nobody needs to be told that it lacks the place. */
+const WITHOUT_PATTERN = [...SHOWN_IN_PLACE, 'doubt-wanted-unmeasured'];
+
 const NONE = 'none';
 const OWN = 'own';
 const FINISHED = 'finished';
@@ -83,7 +86,12 @@ export const WantedRow = ({ landmark }: { landmark: string }) => {
           finished size.
         </Notice>
       )}
-      {wish && <SectionFaults prefix={`wearer.wanted[${at}]`} except={SHOWN_IN_PLACE} />}
+      {wish && (
+        <SectionFaults
+          prefix={`wearer.wanted[${at}]`}
+          except={record.pattern.measurements.length === 0 ? WITHOUT_PATTERN : SHOWN_IN_PLACE}
+        />
+      )}
     </section>
   );
 };
