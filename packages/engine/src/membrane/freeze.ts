@@ -1,0 +1,69 @@
+import { type Goal, wayLeft } from './goals.ts';
+import { type Worst, worstSlope, worstUse } from './limits.ts';
+import { multiply } from './matrix.ts';
+import { factorStiffness } from './newton.ts';
+import type { GaveWay } from './question.ts';
+import { solve } from './sparse/index.ts';
+import type { System } from './system.ts';
+
+/** Goals that give way together with the one that stretches the worst place most: from this share of it. */
+const WITH_THE_WORST = 0.3;
+
+/**
+ * How much of the stretch at the worst place each goal still to be reached would add: slope of its
+ * squared length by the prescribed unknowns, the others answering, times the way left. One solve with
+ * the stiffness (it is its own adjoint).
+ */
+const blame = (
+  system: System,
+  goals: readonly Goal[],
+  points: Float64Array,
+  worst: Worst,
+  shift: number,
+): number[] => {
+  const { parts, frames, totals } = system;
+  const slope = worstSlope(parts.sheet, parts.cords, points, worst);
+  frames.intoOwn(slope);
+  const free = slope.map((value, k) => (frames.fixed[k] === 0 ? value : 0));
+  const adjoint = solve(factorStiffness(system, shift), free);
+  for (let k = 0; k < adjoint.length; k++) if (frames.fixed[k] === 1) adjoint[k] = 0;
+  const passed = multiply(parts.symbolic.pattern, totals.stiffness, adjoint);
+  return goals.map((goal) => {
+    const [i, j] = [2 * goal.node, 2 * goal.node + 1];
+    const [dx, dy] = wayLeft(goal, points);
+    return (slope[i]! - passed[i]!) * dx + (slope[j]! - passed[j]!) * dy;
+  });
+};
+
+const placeOf = ({ triangle, line, cord }: Worst): GaveWay['by'] => {
+  if (cord >= 0) return { kind: 'cord', cord };
+  return triangle >= 0 ? { kind: 'triangle', triangle, line } : { kind: 'no-equilibrium' };
+};
+
+/**
+ * Freezes the goals that stretch the worst place most, at least one of those that still move, and says so.
+ * The system must be evaluated at `points` with its stiffness.
+ */
+export const freezeWorst = (
+  system: System,
+  goals: readonly Goal[],
+  points: Float64Array,
+  shift: number,
+): GaveWay[] => {
+  const { sheet, cords } = system.parts;
+  const moving = goals.filter(
+    (goal) => !goal.released && !goal.frozen && Math.hypot(...wayLeft(goal, points)) > 0,
+  );
+  const worst = worstUse(sheet, cords, system.state, points);
+  const blames = blame(system, moving, points, worst, shift);
+  const most = Math.max(0, ...blames);
+  const given = most > 0 ? moving.filter((_, k) => blames[k]! >= WITH_THE_WORST * most) : moving;
+  for (const goal of given) goal.frozen = true;
+  return given.map((goal) => ({
+    kind: goal.kind,
+    index: goal.index,
+    node: goal.node,
+    short: Math.hypot(...wayLeft(goal, points)),
+    by: placeOf(worst),
+  }));
+};

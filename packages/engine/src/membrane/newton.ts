@@ -1,0 +1,138 @@
+import { shareBeforeLimit } from './limits.ts';
+import { multiply, withoutFixed } from './matrix.ts';
+import { type Factor, factorise, solve } from './sparse/index.ts';
+import type { System } from './system.ts';
+
+export interface NewtonOptions {
+  /** Residual (N) that counts as equilibrium. */
+  readonly tolerance: number;
+  readonly mostIterations: number;
+  /** Added to the diagonal where the pieces can move freely, N/mm; 0 where they are held. */
+  readonly shift: number;
+  /** Called after each iteration; false stops. */
+  readonly onIteration: (residual: number) => boolean;
+}
+
+export interface NewtonEnd {
+  readonly iterations: number;
+  readonly residual: number;
+  readonly converged: boolean;
+  readonly stopped: boolean;
+  /** Residuals from the start, N. */
+  readonly history: readonly number[];
+}
+
+/** Step no closer to a limit than this share of the way. */
+const SHY_OF_LIMIT = 0.95;
+const LEAST_SHARE = 2 ** -30;
+/** A step must fall by this share of what its slope promises (Armijo), or halve the slope. */
+const ENOUGH = 1e-4;
+const FLATTER = 0.5;
+
+/** Largest entry on the diagonal of the stiffness, N/mm. */
+export const largestDiagonal = ({ parts, totals }: System): number => {
+  const { n, colPtr } = parts.symbolic.pattern;
+  let largest = 0;
+  for (let j = 0; j < n; j++) largest = Math.max(largest, totals.stiffness[colPtr[j + 1]! - 1]!);
+  return largest;
+};
+
+/**
+ * Factor of the stiffness last evaluated. It is positive definite but for rounding and free motions; where
+ * it is found not to be, a growing shift is added, which shortens the step.
+ */
+export const factorStiffness = (system: System, shift: number): Factor => {
+  const { parts, frames, totals } = system;
+  const { symbolic } = parts;
+  const values = withoutFixed(symbolic.pattern, totals.stiffness, frames.fixed, 1);
+  let factor = factorise(symbolic, values, { shift });
+  const first = 1e-12 * factor.scale;
+  for (let more = first; more < factor.scale && bad(factor); more *= 100)
+    factor = factorise(symbolic, values, { shift: shift + more });
+  system.factor = factor;
+  return factor;
+};
+
+const bad = ({ complete, pivots }: Factor): boolean => !complete || pivots.negative > 0;
+
+/**
+ * Step of all nodes, x and y, when prescribed unknowns move by `moved` (own axes; zeros elsewhere) and
+ * the others answer: K p = −f − K·moved among the free ones.
+ */
+export const answer = (
+  { parts, frames, totals }: System,
+  factor: Factor,
+  moved: Float64Array | undefined,
+): Float64Array => {
+  const right = new Float64Array(totals.forces.length);
+  const drag =
+    moved === undefined ? undefined : multiply(parts.symbolic.pattern, totals.stiffness, moved);
+  for (let k = 0; k < right.length; k++)
+    if (frames.fixed[k] === 0) right[k] = -totals.forces[k]! - (drag === undefined ? 0 : drag[k]!);
+  const step = solve(factor, right);
+  if (moved !== undefined)
+    for (let k = 0; k < step.length; k++) if (frames.fixed[k] === 1) step[k] = moved[k]!;
+  frames.intoShared(step);
+  return step;
+};
+
+const slopeAlong = ({ frames, totals }: System, step: Float64Array): number => {
+  const own = step.slice();
+  frames.intoOwn(own);
+  let slope = 0;
+  for (let k = 0; k < own.length; k++)
+    if (frames.fixed[k] === 0) slope += own[k]! * totals.forces[k]!;
+  return slope;
+};
+
+/**
+ * Moves `points` along `step` until energy has fallen enough; leaves the system evaluated there. False
+ * where no share of the step does (rounding has the last word): then `points` are as they were.
+ */
+const searchLine = (system: System, points: Float64Array, step: Float64Array): boolean => {
+  const { sheet, cords } = system.parts;
+  const from = points.slice();
+  const energy = system.totals.energy;
+  const slope = slopeAlong(system, step);
+  const rounding = 1e-14 * Math.abs(energy);
+  let share = Math.min(1, SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step));
+  while (share > LEAST_SHARE) {
+    for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
+    system.evaluate(points, 'stiffness');
+    const now = system.totals.energy;
+    const slopeNow = now < Number.POSITIVE_INFINITY ? slopeAlong(system, step) : Number.NaN;
+    if (now <= energy + ENOUGH * share * slope) return true;
+    if (now <= energy + rounding && Math.abs(slopeNow) <= FLATTER * Math.abs(slope)) return true;
+    // Least energy between, were the slope to change evenly.
+    const even = slopeNow > 0 ? -slope / (slopeNow - slope) : 0.5;
+    share *= Math.min(0.6, Math.max(0.1, even));
+  }
+  points.set(from);
+  system.evaluate(points, 'stiffness');
+  return false;
+};
+
+/**
+ * Equilibrium of the unknowns that are not prescribed, by Newton's method with a line search, moving
+ * `points`, which must be short of every limit. The system is left evaluated at the end.
+ */
+export const newton = (system: System, points: Float64Array, options: NewtonOptions): NewtonEnd => {
+  system.evaluate(points, 'stiffness');
+  const history = [system.residual()];
+  const extent = points.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
+  let iterations = 0;
+  let [stopped, stuck] = [false, false];
+  // Places are known to 2⁻⁵³ of their size, so no residual is surer than what that moves.
+  const close = () =>
+    Math.max(options.tolerance, 4 * Number.EPSILON * extent * largestDiagonal(system));
+  const residual = () => history[history.length - 1]!;
+  while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
+    const step = answer(system, factorStiffness(system, options.shift), undefined);
+    stuck = !searchLine(system, points, step);
+    history.push(system.residual());
+    iterations++;
+    stopped = !options.onIteration(residual());
+  }
+  const converged = residual() <= close();
+  return { iterations, residual: residual(), converged, stopped, history };
+};

@@ -1,0 +1,257 @@
+import {
+  EVALUATED,
+  evaluate,
+  G1,
+  G2,
+  G3,
+  H11,
+  H12,
+  H13,
+  H22,
+  H23,
+  H33,
+  type Material,
+  stiffnessScale,
+  W,
+} from './material.ts';
+import { solveSymmetric, type Two, withoutNegative } from './two-by-two.ts';
+
+/**
+ * No compression: a sheet that is squeezed wrinkles instead (tension field theory; Pipkin 1986, IMA J.
+ * Appl. Math. 36, 85). The energy of the stretch C that is seen is the least one that C with hidden
+ * wrinkles Z ⪰ 0 can have,
+ *
+ *   W_r(C) = min over Z ⪰ 0 of W(C + Z) − ½τ tr Z,
+ *
+ * where the small tension τ = RESIDUAL_SHARE · √(Y₁Y₂) is what wrinkles still resist. Then
+ * - taut, Z = 0: no principal stress is below τ, and energy and stress are exactly those of W;
+ * - wrinkled, Z = z zᵀ: stress is τ across the wrinkles (C + Z, pulled along, has narrowed freely);
+ * - slack: stress is τ in every direction.
+ * No principal stress is ever below τ. Where W is convex in C, so is W_r, and it grows with C, so that
+ * it is convex in the places of the nodes: equilibrium has one energy and Newton's method finds it.
+ * The stiffness is never below τ, so that it can be factorised when the sheet is wholly slack.
+ */
+export const RELAXED = ['taut', 'wrinkled', 'slack'] as const;
+export const [TAUT, WRINKLED, SLACK] = [0, 1, 2] as const;
+export type Branch = typeof TAUT | typeof WRINKLED | typeof SLACK;
+
+/**
+ * τ as a share of √(Y₁Y₂). It is a real if tiny tension: a sheet left free shrinks by about this share,
+ * 0.005 mm in 500 mm, a hundredth of what a tape can tell. Ten digits of the factorisation are left.
+ */
+export const RESIDUAL_SHARE = 1e-5;
+
+export interface Relaxation {
+  readonly material: Material;
+  /** τ, N/mm. */
+  readonly tension: number;
+  /** C₁₁ and C₂₂ of the slack state: rest, but for τ. */
+  readonly slack: Two;
+  /**
+   * Relaxed energy and derivatives at (C₁₁, C₂₂, C₁₂) into `out`, laid out as in material.ts, the second
+   * ones with directions of negative curvature (only a W that is not convex has them) left out.
+   * `z[at]`, `z[at + 1]` is the wrinkle to start from and the one found; zeros where there is none.
+   * W is Infinity where the stretch along a material line is at its limit.
+   */
+  readonly relax: (
+    c11: number,
+    c22: number,
+    c12: number,
+    z: Float64Array,
+    at: number,
+    out: Float64Array,
+  ) => Branch;
+}
+
+/** Stops when the stress across the wrinkles is this share of the scale: rounding of a few products. */
+const CLOSE = 1e-13;
+const MOST_STEPS = 60;
+
+export const relaxation = (material: Material): Relaxation => {
+  const scale = stiffnessScale(material);
+  const tension = RESIDUAL_SHARE * scale;
+  const own = new Float64Array(EVALUATED);
+  const trial = new Float64Array(EVALUATED);
+  const pair = { a: 0, b: 0 };
+
+  /** Ŵ = W − ½τ tr C: relaxing it without τ is what is wanted, and ½τ tr C is added again at the end. */
+  const shifted = (c11: number, c22: number, c12: number, out: Float64Array): number => {
+    evaluate(material, c11, c22, c12, out);
+    out[W]! -= (tension / 2) * (c11 + c22);
+    out[G1]! -= tension / 2;
+    out[G2]! -= tension / 2;
+    return out[W]!;
+  };
+  const slack = slackStretch(shifted);
+  const slackEnergy = shifted(slack[0], slack[1], 0, own);
+
+  const finish = (c11: number, c22: number, out: Float64Array): void => {
+    out[W]! += (tension / 2) * (c11 + c22);
+    out[G1]! += tension / 2;
+    out[G2]! += tension / 2;
+  };
+
+  const isTaut = (out: Float64Array): boolean =>
+    out[G1]! >= 0 && out[G2]! >= 0 && 4 * out[G1]! * out[G2]! >= out[G3]! * out[G3]!;
+
+  /** Ŵ(C + z zᵀ). */
+  const wrinkledEnergy = (
+    c: readonly [number, number, number],
+    z1: number,
+    z2: number,
+    out: Float64Array,
+  ): number => shifted(c[0] + z1 * z1, c[1] + z2 * z2, c[2] + z1 * z2, out);
+
+  /** Among the given starts the one of least energy, left in pair and `own`; false where none is finite. */
+  const startFrom = (
+    c: readonly [number, number, number],
+    starts: readonly (readonly [number, number])[],
+  ): boolean => {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [z1, z2] of starts) {
+      const energy = wrinkledEnergy(c, z1, z2, trial);
+      if (!(energy < least)) continue;
+      least = energy;
+      own.set(trial);
+      pair.a = z1;
+      pair.b = z2;
+    }
+    return least < Number.POSITIVE_INFINITY;
+  };
+
+  /** Fills the least stretched direction up to the slack state, or one material line. */
+  const coldStarts = (c: readonly [number, number, number]) => {
+    const [d11, d22] = [c[0] - slack[0], c[1] - slack[1]];
+    const half = Math.hypot((d11 - d22) / 2, c[2]);
+    const least = (d11 + d22) / 2 - half;
+    const angle = Math.atan2(2 * c[2], d11 - d22) / 2 + Math.PI / 2;
+    const amount = Math.sqrt(Math.max(0, -least));
+    const toward = (share: number) =>
+      [share * amount * Math.cos(angle), share * amount * Math.sin(angle)] as const;
+    return [
+      toward(1),
+      toward(0.5),
+      toward(0.1),
+      [Math.sqrt(Math.max(0, -d11)), 0] as const,
+      [0, Math.sqrt(Math.max(0, -d22))] as const,
+    ];
+  };
+
+  /** Damped Newton for z, from pair and `own`; true where it converged. */
+  const wrinkle = (c: readonly [number, number, number]): boolean => {
+    for (let step = 0; step < MOST_STEPS; step++) {
+      const { a: z1, b: z2 } = pair;
+      const g1 = 2 * own[G1]! * z1 + own[G3]! * z2;
+      const g2 = own[G3]! * z1 + 2 * own[G2]! * z2;
+      if (Math.abs(g1) + Math.abs(g2) <= CLOSE * scale) return true;
+      const [m11, m22, m12] = curvature(own, z1, z2);
+      const [s1, s2] = solveSymmetric(m11, m22, m12, -g1, -g2);
+      const slope = g1 * s1 + g2 * s2;
+      if (!lineSearch(c, s1, s2, slope)) return Math.abs(slope) <= 1e-12 * scale;
+    }
+    return false;
+  };
+
+  const lineSearch = (
+    c: readonly [number, number, number],
+    s1: number,
+    s2: number,
+    slope: number,
+  ): boolean => {
+    const energy = own[W]!;
+    const rounding = 4e-16 * (Math.abs(energy) + scale);
+    for (let share = 1; share > 1e-10; share /= 2) {
+      const [z1, z2] = [pair.a + share * s1, pair.b + share * s2];
+      if (!(wrinkledEnergy(c, z1, z2, trial) <= energy + 1e-4 * share * slope + rounding)) continue;
+      own.set(trial);
+      pair.a = z1;
+      pair.b = z2;
+      return true;
+    }
+    return false;
+  };
+
+  const relax: Relaxation['relax'] = (c11, c22, c12, z, at, out) => {
+    const done = (branch: Branch): Branch => {
+      if (branch !== WRINKLED) z[at] = z[at + 1] = 0;
+      finish(c11, c22, out);
+      return branch;
+    };
+    if (c11 >= (1 + material.along1.limit) ** 2 || c22 >= (1 + material.along2.limit) ** 2) {
+      out[W] = Number.POSITIVE_INFINITY;
+      return TAUT;
+    }
+    const [d11, d22] = [slack[0] - c11, slack[1] - c22];
+    if (d11 >= 0 && d22 >= 0 && d11 * d22 >= c12 * c12) {
+      out.fill(0);
+      out[W] = slackEnergy;
+      return done(SLACK);
+    }
+    if (shifted(c11, c22, c12, out) < Number.POSITIVE_INFINITY && isTaut(out)) {
+      clampConvex(out);
+      return done(TAUT);
+    }
+    const c = [c11, c22, c12] as const;
+    const warm = [z[at]!, z[at + 1]!] as const;
+    const begun = (warm[0] !== 0 || warm[1] !== 0) && startFrom(c, [warm]) && wrinkle(c);
+    if (!begun && !(startFrom(c, coldStarts(c)) && wrinkle(c))) {
+      out[W] = Number.POSITIVE_INFINITY;
+      return WRINKLED;
+    }
+    z[at] = pair.a;
+    z[at + 1] = pair.b;
+    out.set(own);
+    softenAcross(out, pair.a, pair.b);
+    return done(WRINKLED);
+  };
+  return { material, tension, slack, relax };
+};
+
+/** Where Ŵ is least: two unknowns from rest; τ is so small that Newton needs no damping. */
+const slackStretch = (
+  shifted: (c11: number, c22: number, c12: number, out: Float64Array) => number,
+): Two => {
+  const out = new Float64Array(EVALUATED);
+  let [c11, c22] = [1, 1];
+  for (let step = 0; step < 8; step++) {
+    shifted(c11, c22, 0, out);
+    const [s1, s2] = solveSymmetric(out[H11]!, out[H22]!, out[H12]!, -out[G1]!, -out[G2]!);
+    c11 += s1;
+    c22 += s2;
+  }
+  return [c11, c22];
+};
+
+/** M = Jᵀ(∂²W/∂C²)J + S as M₁₁, M₂₂, M₁₂: curvature of W(C + z zᵀ) by z, with J = ∂(z zᵀ)/∂z. */
+const curvature = (out: Float64Array, z1: number, z2: number): [number, number, number] => [
+  4 * z1 * z1 * out[H11]! + z2 * z2 * out[H33]! + 2 * out[G1]!,
+  4 * z2 * z2 * out[H22]! + z1 * z1 * out[H33]! + 2 * out[G2]!,
+  z1 * z2 * (4 * out[H12]! + out[H33]!) + out[G3]!,
+];
+
+/** Leaves out curvature below 0, which only a W that is not convex has. */
+const clampConvex = (out: Float64Array): void => {
+  const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
+  out[H11] = h11;
+  out[H22] = h22;
+  out[H12] = h12;
+};
+
+/** ∂²W_r/∂C² = H − HJ M⁻¹ JᵀH, by the implicit function theorem from Sz = 0. */
+const softenAcross = (out: Float64Array, z1: number, z2: number): void => {
+  clampConvex(out);
+  const [m11, m22, m12] = curvature(out, z1, z2);
+  const [h11, h22, h33, h12] = [out[H11]!, out[H22]!, out[H33]!, out[H12]!];
+  const p = [2 * z1 * h11, 2 * z1 * h12, z2 * h33] as const;
+  const q = [2 * z2 * h12, 2 * z2 * h22, z1 * h33] as const;
+  const less = (i: 0 | 1 | 2, j: 0 | 1 | 2): number => {
+    const [x, y] = solveSymmetric(m11, m22, m12, p[j], q[j]);
+    return p[i] * x + q[i] * y;
+  };
+  out[H11]! -= less(0, 0);
+  out[H22]! -= less(1, 1);
+  out[H33]! -= less(2, 2);
+  out[H12]! -= less(0, 1);
+  out[H13]! -= less(0, 2);
+  out[H23]! -= less(1, 2);
+};

@@ -1,0 +1,165 @@
+import type { Frames } from './frames.ts';
+import type { RestTriangles } from './geometry.ts';
+import { EVALUATED, evaluate, G1, G2, G3, H11, H12, H13, H22, H23, H33, W } from './material.ts';
+import { type Relaxation, SLACK, TAUT } from './relaxation.ts';
+import type { Totals } from './totals.ts';
+import { withoutNegative } from './two-by-two.ts';
+
+/** Everything about the sheet that does not change while its nodes move. */
+export interface Sheet {
+  readonly triangles: Uint32Array;
+  readonly rest: RestTriangles;
+  readonly materialOf: Uint16Array;
+  readonly relaxations: readonly Relaxation[];
+  /** 21 positions a triangle in the values of the stiffness. */
+  readonly map: Int32Array;
+}
+
+/** What each triangle remembers: its wrinkle (2 numbers) and whether it is taut, wrinkled or slack. */
+export interface SheetState {
+  readonly wrinkles: Float64Array;
+  readonly branch: Uint8Array;
+}
+
+/** Columns of F, 4 numbers, of a triangle when its nodes are at `points`. */
+export const deformation = (
+  { triangles, rest }: Sheet,
+  points: Float64Array,
+  e: number,
+  f: Float64Array,
+): void => {
+  f.fill(0);
+  for (let k = 0; k < 3; k++) {
+    const node = 2 * triangles[3 * e + k]!;
+    const [s1, s2] = [rest.slopes[6 * e + 2 * k]!, rest.slopes[6 * e + 2 * k + 1]!];
+    f[0]! += points[node]! * s1;
+    f[1]! += points[node + 1]! * s1;
+    f[2]! += points[node]! * s2;
+    f[3]! += points[node + 1]! * s2;
+  }
+};
+
+/**
+ * `energy` and forces only; with the stiffness; or with the stiffness that the sheet would have were it
+ * taut everywhere, which foretells large moves from a slack start better than its own.
+ */
+export type Wanted = 'forces' | 'stiffness' | 'taut-stiffness';
+
+/** Adds the sheet to the totals. Energy becomes Infinity where a material line is at its limit. */
+export class SheetAssembly {
+  private readonly sheet: Sheet;
+  private readonly f = new Float64Array(4);
+  private readonly own = new Float64Array(EVALUATED);
+  private readonly packed = new Float64Array(21);
+  /** Rows of ∂C/∂x: six unknowns of C₁₁, then of C₂₂, of C₁₂; and the same times ∂²W/∂C². */
+  private readonly b = new Float64Array(18);
+  private readonly hb = new Float64Array(18);
+
+  constructor(sheet: Sheet) {
+    this.sheet = sheet;
+  }
+
+  add(
+    points: Float64Array,
+    state: SheetState,
+    frames: Frames,
+    wanted: Wanted,
+    totals: Totals,
+  ): void {
+    const { sheet, f, own } = this;
+    for (let e = 0; e < sheet.rest.count; e++) {
+      deformation(sheet, points, e, f);
+      const relaxation = sheet.relaxations[sheet.materialOf[e]!]!;
+      const c11 = f[0]! * f[0]! + f[1]! * f[1]!;
+      const c22 = f[2]! * f[2]! + f[3]! * f[3]!;
+      const c12 = f[0]! * f[2]! + f[1]! * f[3]!;
+      const branch = relaxation.relax(c11, c22, c12, state.wrinkles, 2 * e, own);
+      state.branch[e] = branch;
+      totals.energy += sheet.rest.area[e]! * own[W]!;
+      if (own[W] === Number.POSITIVE_INFINITY) return;
+      this.addForces(e, totals.forces);
+      if (wanted === 'forces') continue;
+      if (wanted === 'taut-stiffness' && branch !== TAUT)
+        tautStiffness(relaxation, branch === SLACK ? relaxation.slack : [c11, c22], own);
+      this.addStiffness(e, frames, totals.stiffness);
+    }
+  }
+
+  private addForces(e: number, forces: Float64Array): void {
+    const { sheet, f, own } = this;
+    const area = sheet.rest.area[e]!;
+    const [s11, s22, s12] = [2 * own[G1]! * area, 2 * own[G2]! * area, own[G3]! * area];
+    for (let k = 0; k < 3; k++) {
+      const node = 2 * sheet.triangles[3 * e + k]!;
+      const [b1, b2] = [sheet.rest.slopes[6 * e + 2 * k]!, sheet.rest.slopes[6 * e + 2 * k + 1]!];
+      const [along1, along2] = [s11 * b1 + s12 * b2, s12 * b1 + s22 * b2];
+      forces[node]! += along1 * f[0]! + along2 * f[2]!;
+      forces[node + 1]! += along1 * f[1]! + along2 * f[3]!;
+    }
+  }
+
+  private addStiffness(e: number, frames: Frames, values: Float64Array): void {
+    const { sheet, packed } = this;
+    this.fillRows(e);
+    this.fillPacked(e);
+    const [i, j, k] = [
+      sheet.triangles[3 * e]!,
+      sheet.triangles[3 * e + 1]!,
+      sheet.triangles[3 * e + 2]!,
+    ];
+    if (frames.turned[i]! + frames.turned[j]! + frames.turned[k]! > 0)
+      frames.turnElement(packed, [i, j, k]);
+    const from = 21 * e;
+    for (let p = 0; p < 21; p++) values[sheet.map[from + p]!]! += packed[p]!;
+  }
+
+  private fillRows(e: number): void {
+    const { f, own, b, hb } = this;
+    const { slopes } = this.sheet.rest;
+    for (let c = 0; c < 6; c++) {
+      const at = 6 * e + (c & 6);
+      const [b1, b2] = [slopes[at]!, slopes[at + 1]!];
+      const [f1, f2] = [f[c & 1]!, f[2 + (c & 1)]!];
+      const [r1, r2, r3] = [2 * b1 * f1, 2 * b2 * f2, b2 * f1 + b1 * f2];
+      b[c] = r1;
+      b[6 + c] = r2;
+      b[12 + c] = r3;
+      hb[c] = own[H11]! * r1 + own[H12]! * r2 + own[H13]! * r3;
+      hb[6 + c] = own[H12]! * r1 + own[H22]! * r2 + own[H23]! * r3;
+      hb[12 + c] = own[H13]! * r1 + own[H23]! * r2 + own[H33]! * r3;
+    }
+  }
+
+  private fillPacked(e: number): void {
+    const { own, b, hb, packed } = this;
+    const { slopes, area } = this.sheet.rest;
+    const [s11, s22, s12] = [2 * own[G1]!, 2 * own[G2]!, own[G3]!];
+    const a = area[e]!;
+    let p = 0;
+    for (let r = 0; r < 6; r++) {
+      const at = 6 * e + (r & 6);
+      const along1 = s11 * slopes[at]! + s12 * slopes[at + 1]!;
+      const along2 = s12 * slopes[at]! + s22 * slopes[at + 1]!;
+      for (let c = r; c < 6; c++) {
+        let entry = b[r]! * hb[c]! + b[6 + r]! * hb[6 + c]! + b[12 + r]! * hb[12 + c]!;
+        if (((r ^ c) & 1) === 0) {
+          const to = 6 * e + (c & 6);
+          entry += along1 * slopes[to]! + along2 * slopes[to + 1]!;
+        }
+        packed[p++] = a * entry;
+      }
+    }
+  }
+}
+
+/** Second derivatives of the unrelaxed energy near rest, for a triangle that is not taut. */
+const tautStiffness = (
+  { material }: Relaxation,
+  [c11, c22]: readonly [number, number],
+  out: Float64Array,
+): void => {
+  const [g1, g2, g3] = [out[G1]!, out[G2]!, out[G3]!];
+  evaluate(material, Math.max(1, c11), Math.max(1, c22), 0, out);
+  const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
+  out.set([g1, g2, g3, h11, h22, out[H33]!, h12, 0, 0], G1);
+};
