@@ -32,7 +32,7 @@ export const fromRest = (row: MeasuredRow): ExtensionRow => {
  * leaves open. Only acrylic and cotton were pulled; two yarns of one stitch differ by a log-SD of
  * 0.45 at hanging loads, which is the least that any yarn gets.
  */
-interface FibreLean {
+export interface FibreLean {
   readonly cotton: number;
   readonly logSd: number;
   readonly because: string;
@@ -71,7 +71,7 @@ const LEAN: Readonly<Record<Fibre, FibreLean>> = {
 };
 
 /** A stitch that was not pulled, as a factor on one that was. All assumptions. */
-interface StitchLean {
+export interface StitchLean {
   readonly as: PulledStitch;
   readonly width: number;
   readonly length: number;
@@ -87,7 +87,7 @@ const pulled = (as: PulledStitch): StitchLean => ({
   because: 'this stitch was pulled',
 });
 
-const STITCH_LEAN: Readonly<Record<Stitch, StitchLean>> = {
+export const STITCH_LEAN: Readonly<Record<Stitch, StitchLean>> = {
   stockinette: pulled('stockinette'),
   garter: pulled('garter'),
   'rib-1x1': pulled('rib-1x1'),
@@ -159,7 +159,7 @@ const scaled = (row: ExtensionRow, factor: number): ExtensionRow =>
       };
 
 /** Shares are scaled to a whole; no fibre at all counts as `other`. */
-const leanOf = (fibres: readonly FibreShare[]): FibreLean => {
+export const leanOf = (fibres: readonly FibreShare[]): FibreLean => {
   const total = fibres.reduce((sum, { share }) => sum + share, 0);
   if (!(total > 0)) return LEAN.other;
   const mean = (of: (lean: FibreLean) => number) =>

@@ -20,11 +20,11 @@ export interface FabricGive {
 }
 
 /** A weight hung from a strip acts at other loads than a garment does. Assumption. */
-const OTHER_LOAD_SD = 0.2;
+export const OTHER_LOAD_SD = 0.2;
 /** Cloth under steady load goes on creeping for hours, a short pull does not show it. Assumption. */
 const CREEP = { factor: 1.25, logSd: 0.2 };
 /** Reading a hung length, in millimetres, at each of the two readings. Common practice, no source. */
-const MARK_SD_MM = 1.5;
+export const MARK_SD_MM = 1.5;
 
 /**
  * The load-extension row for this stitch and blend, rescaled by the knitter's own hang readings: in
@@ -86,7 +86,13 @@ const meanBetween = (row: Row, low: number, high: number): number =>
     ? extensionAtLoad(row, low)
     : (high * meanExtensionTo(row, high) - low * meanExtensionTo(row, low)) / (high - low);
 
-const hangBasis = ({ specimen, reading }: { specimen: Specimen; reading: HangReading }): Basis => ({
+export const hangBasis = ({
+  specimen,
+  reading,
+}: {
+  specimen: Specimen;
+  reading: HangReading;
+}): Basis => ({
   id: `evidence:${specimen.id}:${reading.id}`,
   kind: 'measured',
   text: `${specimen.name}: ${reading.mass} g hung from {mm:${reading.clipped}} took {mm:${reading.before}} to {mm:${reading.after}}`,

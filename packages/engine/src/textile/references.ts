@@ -132,6 +132,14 @@ export const REFERENCES = {
     null,
     'read-second-hand',
   ),
+  'knit-goods-notes': reference(
+    'Fibres to Fabrics',
+    2013,
+    'Shrinkage of knitted goods: 3 % is about one garment size',
+    'Textile course notes, January 2013',
+    'https://fibres2fabrics.blogspot.com/',
+    'read',
+  ),
   'kurbak-2016': reference(
     'Kurbak, A.',
     2016,
@@ -180,6 +188,14 @@ export const REFERENCES = {
     null,
     'from-memory',
   ),
+  'pillay-1963': reference(
+    'Pillay, K. P. R.',
+    1963,
+    'Strength and stiffness of cotton yarn, wet and dry (title from memory)',
+    'Quoted in the literature on cotton yarns',
+    null,
+    'read-second-hand',
+  ),
   'poincloux-2018': reference(
     'Poincloux, S.; Adda-Bedia, M.; Lechenault, F.',
     2018,
@@ -219,6 +235,22 @@ export const REFERENCES = {
     'Course notes',
     'https://textilecalculation.blogspot.com/2015/08/standard-moisture-regain-and-moisture.html',
     'read',
+  ),
+  'wool-training-notes': reference(
+    'Anonymous',
+    2016,
+    'Wool shrinkage: training notes for makers of wool garments',
+    'Course notes',
+    'https://ro.scribd.com/document/336614289/wool-shrinkage',
+    'read',
+  ),
+  'wortmann-1984': reference(
+    'Wortmann, F.-J.; Rigby, B. J.; Phillips, D. G.',
+    1984,
+    'Glass transition temperature of wool as a function of regain',
+    'Textile Research Journal 54, 6-8',
+    null,
+    'from-memory',
   ),
   'yarn-metres-sheet': reference(
     'Anonymous',

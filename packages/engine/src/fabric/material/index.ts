@@ -1,0 +1,14 @@
+export * from './coupling.ts';
+export * from './departures.ts';
+export * from './edge-cord.ts';
+export * from './edge-limits.ts';
+export * from './fabric-material.ts';
+export { GIVE_CORRELATION } from './hang-scale.ts';
+export { JAM_LOG_SD, JAMS, LOOSENESS } from './jam.ts';
+export * from './loop-table.ts';
+export * from './plane.ts';
+export * from './safe-stretch.ts';
+export * from './scale-law.ts';
+export * from './scaled-material.ts';
+export * from './strip-choice.ts';
+export * from './wet.ts';
