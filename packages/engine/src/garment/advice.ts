@@ -53,7 +53,7 @@ const because = (question: ForecastQuestion, best: SizeScore, chosen: SizeScore 
   const fits = `${start} ${best.fit.size} fits best at this gauge (${chance(best.fit.chanceAll)} that all wanted measurements come out in range)`;
   if (chosen !== null && chosen.at !== best.at)
     return `${fits}, because the ${missed(chosen)} of size ${question.sizes[chosen.at]} would come out ${direction(chosen)}`;
-  return best.worst === null
+  return missOf(best) === null
     ? fits
     : `${fits}, though its ${missed(best)} is likely to come out ${direction(best)}`;
 };
@@ -66,9 +66,16 @@ const spoken = (landmark: string): string => landmark.replaceAll('-', ' ');
 const closest = (score: SizeScore): string =>
   score.fit.landmarks.reduce((a, b) => (b.chance < a.chance ? b : a)).landmark;
 
+/** A miss under half of ⅛ in, the mark of a tape, would be printed as none: it is not named. */
+const LEAST_MISS_MM = 25.4 / 16;
+
+const missOf = ({ worst }: SizeScore): SizeScore['worst'] =>
+  worst !== null && Math.abs(worst.byMm) >= LEAST_MISS_MM ? worst : null;
+
 const direction = (score: SizeScore): string => {
-  if (score.worst === null) return 'less surely in range';
-  const { byMm } = score.worst;
+  const miss = missOf(score);
+  if (miss === null) return 'less surely in range';
+  const { byMm } = miss;
   return `about {mm:${Math.abs(byMm).toFixed(1)}} too ${byMm < 0 ? 'small' : 'large'}`;
 };
 

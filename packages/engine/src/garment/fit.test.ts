@@ -77,6 +77,20 @@ test('F19: the best size is the one whose finished chest is nearest the wanted, 
   expect(Math.max(...chances)).toBe(chances[3]);
 });
 
+test('F19: a miss too small for the mark of a tape is not named', () => {
+  const one = { sizes: ['only'], chosen: 0 };
+  const finished = ask([chestWanted()], one).sizes[0]!.landmarks[0]!.p50Mm;
+  const above = (by: number) => {
+    const max = mm(finished - by);
+    const wanted = chestWanted({ kind: 'finished', body: null, min: mm(max - 40), max });
+    const { advice } = ask([wanted], one);
+    return advice.sentence;
+  };
+  // Half of ⅛ in is 1.6 mm; the draws are the same every time, so the median does not move.
+  expect(above(0.8)).not.toMatch(/come out about/);
+  expect(above(6)).toMatch(/come out about \{mm:6\.0\} too large/);
+});
+
 test('F20: a fabric that comes out tight is helped by a larger needle, a loose one by a smaller', () => {
   const measured = (flatMm: number) => [
     {
