@@ -8,6 +8,7 @@ import { ViewChoices } from '../../shell/view-choices.tsx';
 import { eraseDevice } from '../../store/index.ts';
 
 const ConfirmErase = lazy(() => import('./confirm-erase.tsx'));
+const Sources = lazy(() => import('./sources.tsx'));
 
 /** How everything is shown, and what this device keeps. */
 const Settings = () => {
@@ -44,6 +45,11 @@ const Settings = () => {
               Delete everything here
             </Button>
           </div>
+        </Card>
+        <Card title="Where the numbers come from">
+          <Suspense>
+            <Sources />
+          </Suspense>
         </Card>
         {asking && (
           <Suspense>
