@@ -3,10 +3,13 @@ import { type Goal, waysLeft } from './goals.ts';
 import { shareBeforeLimit, worstUse } from './limits.ts';
 import { answer, factorStiffness, type NewtonEnd, newton } from './newton.ts';
 import type { GaveWay, OnStep } from './question.ts';
+import { EASIER_SHARES, relaxation } from './relaxation.ts';
 import type { System } from './system.ts';
 
 export interface CarryOptions {
   readonly tolerance: number;
+  /** Force (N) that strains a triangle by 1. */
+  readonly unit: number;
   readonly shift: number;
   readonly mostUse: number;
   readonly onStep: OnStep;
@@ -29,6 +32,10 @@ const NEAR = 0.98;
 /** Shorter steps than this share of the way do not help any more. */
 const LEAST_STEP = 1 / 512;
 const MOST_ITERATIONS = 40;
+/** Cut steps before easier tensions are tried. */
+const PATIENCE = 2;
+/** An easier tension need only be balanced to this share of it. */
+const SETTLED = 0.01;
 /** mm: ways shorter than this share of the extent are rounding. */
 const ARRIVED = 1e-13;
 
@@ -87,19 +94,37 @@ export class Carry {
     return worstUse(sheet, cords, this.system.state, this.points).use;
   }
 
+  /**
+   * Equilibrium with the prescribed nodes where they are. Where steps are cut again and again, places
+   * change between slack and taut; then by way of larger residual tensions.
+   */
   private settle(): NewtonEnd {
-    const { tolerance, shift, onStep } = this.options;
+    const end = this.newton(this.options.tolerance, PATIENCE);
+    if (end.converged || end.stopped) return end;
+    const { sheet } = this.system.parts;
+    const own = sheet.relaxations;
+    for (const share of EASIER_SHARES) {
+      sheet.relaxations = own.map(({ material }) => relaxation(material, share));
+      if (!this.stopped) this.newton(share * this.options.unit * SETTLED, MOST_ITERATIONS);
+    }
+    sheet.relaxations = own;
+    return this.newton(this.options.tolerance, MOST_ITERATIONS);
+  }
+
+  private newton(tolerance: number, mostCuts: number): NewtonEnd {
+    const { shift, onStep } = this.options;
     const before = this.iterations;
     let count = 0;
     const end = newton(this.system, this.points, {
       tolerance,
       shift,
+      mostCuts,
       mostIterations: MOST_ITERATIONS,
       onIteration: (residual) =>
         onStep({ reached: this.reached, iterations: before + ++count, residual }),
     });
     this.iterations += end.iterations;
-    this.stopped = end.stopped;
+    this.stopped ||= end.stopped;
     return end;
   }
 

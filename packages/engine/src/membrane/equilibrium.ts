@@ -17,12 +17,12 @@ import { readStress, readStretch } from './readings.ts';
 import { System } from './system.ts';
 
 /**
- * Residual that counts as equilibrium, as a share of the force that strains a triangle by 1: a hundred
- * thousandth of the residual tension, so that slack places are settled too.
+ * Residual that counts as equilibrium, as a share of the force that strains a triangle by 1: a
+ * millionth of the residual tension, so that slack places are settled too.
  */
 const TOLERANCE = 1e-10;
 /** A pin pushes when it does so by more than this share of the same force: that of the residual tension. */
-const PUSHES = 1e-5;
+const PUSHES = 1e-4;
 /** Passes of letting go and catching pins. */
 const MOST_PASSES = 12;
 /** Stiffness that holds a piece that could move freely, as a share of its own. */
@@ -116,6 +116,7 @@ export class MembraneSolver {
     const prescribed = this.system.frames.fixed.reduce((sum, fixed) => sum + fixed, 0);
     return {
       tolerance: TOLERANCE * this.unit,
+      unit: this.unit,
       // Three prescribed unknowns are the least that keep a piece from moving as a whole.
       shift: prescribed < 3 ? (LOOSE * this.unit) / this.typicalEdge() : 0,
       mostUse: this.question.mostUse ?? MOST_USE,

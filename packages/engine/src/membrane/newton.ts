@@ -7,6 +7,8 @@ export interface NewtonOptions {
   /** Residual (N) that counts as equilibrium. */
   readonly tolerance: number;
   readonly mostIterations: number;
+  /** Gives up after this many steps that were cut to less than half. */
+  readonly mostCuts: number;
   /** Added to the diagonal where the pieces can move freely, N/mm; 0 where they are held. */
   readonly shift: number;
   /** Called after each iteration; false stops. */
@@ -28,6 +30,7 @@ const LEAST_SHARE = 2 ** -30;
 /** A step must fall by this share of what its slope promises (Armijo), or halve the slope. */
 const ENOUGH = 1e-4;
 const FLATTER = 0.5;
+const CUT = 0.5;
 
 /** Largest entry on the diagonal of the stiffness, N/mm. */
 export const largestDiagonal = ({ parts, totals }: System): number => {
@@ -86,10 +89,10 @@ const slopeAlong = ({ frames, totals }: System, step: Float64Array): number => {
 };
 
 /**
- * Moves `points` along `step` until energy has fallen enough; leaves the system evaluated there. False
+ * Moves `points` along `step` until energy has fallen enough; leaves the system evaluated there. The share taken, 0
  * where no share of the step does (rounding has the last word): then `points` are as they were.
  */
-const searchLine = (system: System, points: Float64Array, step: Float64Array): boolean => {
+const searchLine = (system: System, points: Float64Array, step: Float64Array): number => {
   const { sheet, cords } = system.parts;
   const from = points.slice();
   const energy = system.totals.energy;
@@ -101,15 +104,15 @@ const searchLine = (system: System, points: Float64Array, step: Float64Array): b
     system.evaluate(points, 'stiffness');
     const now = system.totals.energy;
     const slopeNow = now < Number.POSITIVE_INFINITY ? slopeAlong(system, step) : Number.NaN;
-    if (now <= energy + ENOUGH * share * slope) return true;
-    if (now <= energy + rounding && Math.abs(slopeNow) <= FLATTER * Math.abs(slope)) return true;
+    if (now <= energy + ENOUGH * share * slope) return share;
+    if (now <= energy + rounding && Math.abs(slopeNow) <= FLATTER * Math.abs(slope)) return share;
     // Least energy between, were the slope to change evenly.
     const even = slopeNow > 0 ? -slope / (slopeNow - slope) : 0.5;
     share *= Math.min(0.6, Math.max(0.1, even));
   }
   points.set(from);
   system.evaluate(points, 'stiffness');
-  return false;
+  return 0;
 };
 
 /**
@@ -121,6 +124,7 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
   const history = [system.residual()];
   const extent = points.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
   let iterations = 0;
+  let cuts = 0;
   let [stopped, stuck] = [false, false];
   // Places are known to 2⁻⁵³ of their size, so no residual is surer than what that moves.
   const close = () =>
@@ -128,7 +132,9 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
   const residual = () => history[history.length - 1]!;
   while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
     const step = answer(system, factorStiffness(system, options.shift), undefined);
-    stuck = !searchLine(system, points, step);
+    const share = searchLine(system, points, step);
+    if (share < CUT) cuts++;
+    stuck = share === 0 || cuts > options.mostCuts;
     history.push(system.residual());
     iterations++;
     stopped = !options.onIteration(residual());

@@ -17,7 +17,7 @@ export const partsOf = (q: MembraneQuestion): Parts => {
       triangles: q.mesh.triangles,
       rest,
       materialOf: q.materialOf,
-      relaxations: q.materials.map(relaxation),
+      relaxations: q.materials.map((material) => relaxation(material)),
       map,
     },
     cords: cordLines(q, pattern),

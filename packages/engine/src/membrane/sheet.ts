@@ -5,12 +5,13 @@ import { type Relaxation, SLACK, TAUT } from './relaxation.ts';
 import type { Totals } from './totals.ts';
 import { withoutNegative } from './two-by-two.ts';
 
-/** Everything about the sheet that does not change while its nodes move. */
+/** Everything about the sheet but where its nodes are. */
 export interface Sheet {
   readonly triangles: Uint32Array;
   readonly rest: RestTriangles;
   readonly materialOf: Uint16Array;
-  readonly relaxations: readonly Relaxation[];
+  /** One of each material. */
+  relaxations: readonly Relaxation[];
   /** 21 positions a triangle in the values of the stiffness. */
   readonly map: Int32Array;
 }
