@@ -12,24 +12,22 @@ export interface RangeLineProps {
   target?: number | null;
   /** What the tape said: a diamond. */
   mark?: number | null;
-  /** Whether it is the one that is looked at. */
-  strong?: boolean;
 }
 
 /** A range on a scale, drawn only: the numbers stand beside it as text. */
-export const RangeLine = ({ scale, range, wanted, target, mark, strong }: RangeLineProps) => {
+export const RangeLine = ({ scale, range, wanted, target, mark }: RangeLineProps) => {
   const at = (value: number): string => `${percentOn(scale, value)}%`;
   const span = (low: number, high: number) => ({
     left: at(low),
     width: `${Math.max(percentOn(scale, high) - percentOn(scale, low), 0.5)}%`,
   });
   return (
-    <div className="df-line" data-strong={strong || undefined} aria-hidden="true">
+    <span className="df-line" aria-hidden="true">
       {wanted && <i className="df-line-wanted" style={span(wanted.min, wanted.max)} />}
       {range && <i className="df-line-range" style={span(range.p05Mm, range.p95Mm)} />}
       {range && <i className="df-line-middle" style={{ left: at(range.p50Mm) }} />}
       {target != null && <i className="df-line-target" style={{ left: at(target) }} />}
       {mark != null && <i className="df-line-mark" style={{ left: at(mark) }} />}
-    </div>
+    </span>
   );
 };
