@@ -15,7 +15,9 @@ const offer = (worker: ServiceWorker | null): void => {
   for (const listener of listeners) listener();
 };
 
-const watch = (registration: ServiceWorkerRegistration): void => {
+const watch = (registration: ServiceWorkerRegistration | undefined): void => {
+  // Where service workers are blocked, some browsers resolve with nothing.
+  if (registration === undefined) return;
   offer(registration.waiting);
   registration.addEventListener('updatefound', () => {
     const coming = registration.installing;
