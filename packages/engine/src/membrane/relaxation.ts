@@ -14,7 +14,7 @@ import {
   stiffnessScale,
   W,
 } from './material.ts';
-import { solveSymmetric, type Two, withoutNegative } from './two-by-two.ts';
+import { eigen, solveSymmetric, type Two, withoutNegative } from './two-by-two.ts';
 
 /**
  * No compression: a sheet that is squeezed wrinkles instead (tension field theory; Pipkin 1986, IMA J.
@@ -65,9 +65,14 @@ export interface Relaxation {
   ) => Branch;
 }
 
-/** Stops when the stress across the wrinkles is this share of the scale: rounding of a few products. */
+/** Stops when the slope by z is this share of its own slope: rounding of a few products. */
 const CLOSE = 1e-13;
 const MOST_STEPS = 60;
+/** Stress across all that is left may be this share of the scale below 0: what the stop above leaves. */
+const PULLS = 1e-9;
+
+/** C₁₁, C₂₂, C₁₂. */
+type C = readonly [number, number, number];
 
 export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): Relaxation => {
   const scale = stiffnessScale(material);
@@ -97,69 +102,72 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
     out[G1]! >= 0 && out[G2]! >= 0 && 4 * out[G1]! * out[G2]! >= out[G3]! * out[G3]!;
 
   /** Ŵ(C + z zᵀ). */
-  const wrinkledEnergy = (
-    c: readonly [number, number, number],
-    z1: number,
-    z2: number,
-    out: Float64Array,
-  ): number => shifted(c[0] + z1 * z1, c[1] + z2 * z2, c[2] + z1 * z2, out);
+  const wrinkledEnergy = (c: C, z1: number, z2: number, out: Float64Array): number =>
+    shifted(c[0] + z1 * z1, c[1] + z2 * z2, c[2] + z1 * z2, out);
 
-  /** Among the given starts the one of least energy, left in pair and `own`; false where none is finite. */
-  const startFrom = (
-    c: readonly [number, number, number],
-    starts: readonly (readonly [number, number])[],
-  ): boolean => {
-    let least = Number.POSITIVE_INFINITY;
-    for (const [z1, z2] of starts) {
-      const energy = wrinkledEnergy(c, z1, z2, trial);
-      if (!(energy < least)) continue;
-      least = energy;
-      own.set(trial);
-      pair.a = z1;
-      pair.b = z2;
-    }
-    return least < Number.POSITIVE_INFINITY;
+  /** Puts z into pair and Ŵ there into `own`; false where it is not finite. */
+  const startFrom = (c: C, [z1, z2]: Two): boolean => {
+    pair.a = z1;
+    pair.b = z2;
+    return wrinkledEnergy(c, z1, z2, own) < Number.POSITIVE_INFINITY;
   };
 
-  /** Fills the least stretched direction up to the slack state, or one material line. */
-  const coldStarts = (c: readonly [number, number, number]) => {
+  const direction = (angle: number, amount: number): Two => [
+    amount * Math.cos(angle),
+    amount * Math.sin(angle),
+  ];
+
+  /** Across the least stress, as far as the energy along it, which is convex in |z|², would fall. */
+  const acrossStress = (c: C): Two[] => {
+    if (!(shifted(...c, own) < Number.POSITIVE_INFINITY)) return [];
+    const { cos, sin } = eigen(2 * own[G1]!, 2 * own[G2]!, own[G3]!);
+    const [n1, n2] = [-sin, cos];
+    const [q1, q2, q3] = [n1 * n1, n2 * n2, n1 * n2];
+    const slope = own[G1]! * q1 + own[G2]! * q2 + own[G3]! * q3;
+    const bend =
+      own[H11]! * q1 * q1 + own[H22]! * q2 * q2 + own[H33]! * q3 * q3 + 2 * own[H12]! * q1 * q2;
+    const amount = bend > 0 && slope < 0 ? Math.sqrt(-slope / bend) : 0.1;
+    return [1, 0.5, 0.25, 0.05].map((share) => [share * amount * n1, share * amount * n2]);
+  };
+
+  /** Fills the least stretched direction up to the slack state, or one material line alone. */
+  const filled = (c: C): Two[] => {
     const [d11, d22] = [c[0] - slack[0], c[1] - slack[1]];
-    const half = Math.hypot((d11 - d22) / 2, c[2]);
-    const least = (d11 + d22) / 2 - half;
+    const least = (d11 + d22) / 2 - Math.hypot((d11 - d22) / 2, c[2]);
     const angle = Math.atan2(2 * c[2], d11 - d22) / 2 + Math.PI / 2;
     const amount = Math.sqrt(Math.max(0, -least));
-    const toward = (share: number) =>
-      [share * amount * Math.cos(angle), share * amount * Math.sin(angle)] as const;
     return [
-      toward(1),
-      toward(0.5),
-      toward(0.1),
-      [Math.sqrt(Math.max(0, -d11)), 0] as const,
-      [0, Math.sqrt(Math.max(0, -d22))] as const,
+      direction(angle, amount),
+      direction(angle, amount / 2),
+      [Math.sqrt(Math.max(0, -d11)), 0],
+      [0, Math.sqrt(Math.max(0, -d22))],
     ];
   };
 
+  /** The wrinkle from a start, left in pair and `own`: true where it is the one of least energy. */
+  const found = (c: C, start: Two): boolean =>
+    (start[0] !== 0 || start[1] !== 0) &&
+    startFrom(c, start) &&
+    wrinkle(c) &&
+    eigen(2 * own[G1]!, 2 * own[G2]!, own[G3]!).low >= -PULLS * (scale + own[G1]! + own[G2]!);
+
   /** Damped Newton for z, from pair and `own`; true where it converged. */
-  const wrinkle = (c: readonly [number, number, number]): boolean => {
+  const wrinkle = (c: C): boolean => {
     for (let step = 0; step < MOST_STEPS; step++) {
       const { a: z1, b: z2 } = pair;
       const g1 = 2 * own[G1]! * z1 + own[G3]! * z2;
       const g2 = own[G3]! * z1 + 2 * own[G2]! * z2;
-      if (Math.abs(g1) + Math.abs(g2) <= CLOSE * scale) return true;
       const [m11, m22, m12] = curvature(own, z1, z2);
+      const close = CLOSE * (scale + Math.abs(m11) + Math.abs(m22));
+      if (Math.abs(g1) + Math.abs(g2) <= close) return true;
       const [s1, s2] = solveSymmetric(m11, m22, m12, -g1, -g2);
       const slope = g1 * s1 + g2 * s2;
-      if (!lineSearch(c, s1, s2, slope)) return Math.abs(slope) <= 1e-12 * scale;
+      if (!lineSearch(c, s1, s2, slope)) return Math.abs(g1) + Math.abs(g2) <= 100 * close;
     }
     return false;
   };
 
-  const lineSearch = (
-    c: readonly [number, number, number],
-    s1: number,
-    s2: number,
-    slope: number,
-  ): boolean => {
+  const lineSearch = (c: C, s1: number, s2: number, slope: number): boolean => {
     const energy = own[W]!;
     const rounding = 4e-16 * (Math.abs(energy) + scale);
     for (let share = 1; share > 1e-10; share /= 2) {
@@ -193,10 +201,9 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
       clampConvex(out);
       return done(TAUT);
     }
-    const c = [c11, c22, c12] as const;
-    const warm = [z[at]!, z[at + 1]!] as const;
-    const begun = (warm[0] !== 0 || warm[1] !== 0) && startFrom(c, [warm]) && wrinkle(c);
-    if (!begun && !(startFrom(c, coldStarts(c)) && wrinkle(c))) {
+    const c: C = [c11, c22, c12];
+    const cold = (start: Two) => found(c, start);
+    if (!(found(c, [z[at]!, z[at + 1]!]) || acrossStress(c).some(cold) || filled(c).some(cold))) {
       out[W] = Number.POSITIVE_INFINITY;
       return WRINKLED;
     }

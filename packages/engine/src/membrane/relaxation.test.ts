@@ -1,0 +1,174 @@
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { KNIT, LINEAR, materials, stretchWithin } from './check/materials.ts';
+import { EVALUATED, evaluate, type Material, W } from './material.ts';
+import { type Branch, relaxation, SLACK, TAUT, WRINKLED } from './relaxation.ts';
+import { eigen } from './two-by-two.ts';
+
+type C = readonly [number, number, number];
+
+const relaxed = (material: Material, c: C) => {
+  const out = new Float64Array(EVALUATED);
+  const z = new Float64Array(2);
+  const { relax, tension } = relaxation(material);
+  const branch: Branch = relax(...c, z, 0, out);
+  const stress = [2 * out[1]!, 2 * out[2]!, out[3]!] as const;
+  return { out, z, branch, tension, stress, least: eigen(...stress).low };
+};
+
+const cases = (most?: number) =>
+  materials(most).chain((material) => fc.tuple(fc.constant(material), stretchWithin(material)));
+
+test('ME4: no principal stress is below the residual tension, and taut places are exactly those of W', () => {
+  const seen = new Set<Branch>();
+  fc.assert(
+    fc.property(cases(), ([material, c]) => {
+      const { out, branch, tension, least, stress } = relaxed(material, c);
+      seen.add(branch);
+      // Newton for the wrinkle ends at 1e-13 of the stiffness; stress itself rounds at 1e-15 of its size.
+      expect(least).toBeGreaterThan(tension - 1e-11 * (1 + stress[0] + stress[1]));
+      const own = new Float64Array(EVALUATED);
+      evaluate(material, ...c, own);
+      if (branch === TAUT) for (const k of [0, 1, 2, 3]) expect(out[k]).toBeCloseTo(own[k]!, 12);
+      if (branch === SLACK) expect(stress[0]).toBeCloseTo(tension, 14);
+    }),
+    { numRuns: 1000 },
+  );
+  expect(seen.size).toBe(3);
+});
+
+test('ME4: no hidden wrinkles have less energy than those found', () => {
+  const hidden = fc.tuple(
+    fc.double({ min: -1, max: 1, noNaN: true }),
+    fc.double({ min: -1, max: 1, noNaN: true }),
+    fc.double({ min: 0, max: 0.5, noNaN: true }),
+  );
+  const own = new Float64Array(EVALUATED);
+  fc.assert(
+    fc.property(cases(), hidden, ([material, c], [p, q, r]) => {
+      const { out, tension } = relaxed(material, c);
+      // Z = (p, q)(p, q)ᵀ + r I.
+      evaluate(material, c[0] + p * p + r, c[1] + q * q + r, c[2] + p * q, own);
+      const energy = own[W]! - (tension / 2) * (p * p + q * q + 2 * r);
+      expect(out[W]!).toBeLessThanOrEqual(energy + 1e-12 * (1 + Math.abs(energy)));
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test('ME5: pulled along a line with free sides, the law of that line and the contraction of its coupling', () => {
+  // Without jam: σ₂ = Y₂ε₂ + cε₁ = λ₂τ across, σ₁ = Y₁ε₁ + cε₂ along, whatever is seen across.
+  for (const seen of [0.3, 0.6, 0.9]) {
+    const strain = 0.2;
+    const { branch, tension, stress, z } = relaxed(LINEAR, [1.2 ** 2, seen ** 2, 0]);
+    expect(branch).toBe(WRINKLED);
+    const across = (tension - 0.1 * strain) / (0.54 - tension);
+    expect(stress[0]).toBeCloseTo((0.27 * strain + 0.1 * across) / 1.2, 12);
+    expect(stress[1]).toBeCloseTo(tension, 13);
+    expect(seen ** 2 + z[1]! ** 2).toBeCloseTo((1 + across) ** 2, 11);
+    expect(z[0]).toBeCloseTo(0, 12);
+  }
+});
+
+test('ME5: pulled aslant, only stress along the pull is left', () => {
+  // At 45°, sides squeezed: S = s ttᵀ + τ(1 − ttᵀ), so S₁₁ = S₂₂ and S₁₂ = S₁₁ − τ for equal lines.
+  const even = { ...LINEAR, along2: LINEAR.along1 };
+  const [along, across] = [1.3 ** 2, 0.4 ** 2];
+  const { branch, stress, tension } = relaxed(even, [
+    (along + across) / 2,
+    (along + across) / 2,
+    (along - across) / 2,
+  ]);
+  expect(branch).toBe(WRINKLED);
+  expect(stress[0]).toBeCloseTo(stress[1], 12);
+  expect(stress[2]).toBeCloseTo(stress[0] - tension, 12);
+});
+
+test('ME6: energy and stress are continuous across taut, wrinkled and slack, and stress is its slope', () => {
+  const h = 1e-5;
+  fc.assert(
+    fc.property(cases(), fc.integer({ min: 0, max: 2 }), ([material, c], k) => {
+      const moved = (by: number) => c.map((v, j) => (j === k ? v + by : v)) as unknown as C;
+      const [here, up, down] = [0, h, -h].map((by) => relaxed(material, moved(by)).out);
+      fc.pre(up![W]! < 1e3 && down![W]! < 1e3);
+      const size = 1 + Math.max(Math.abs(up![4]!), Math.abs(up![5]!), Math.abs(here![4]!));
+      // C¹ with bounded curvature: across a change of branch the difference is off by curvature · h.
+      expect(Math.abs((up![W]! - down![W]!) / (2 * h) - here![1 + k]!)).toBeLessThan(4 * h * size);
+      for (const j of [1, 2, 3]) expect(Math.abs(up![j]! - down![j]!)).toBeLessThan(8 * h * size);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('ME6: stiffness is the slope of stress within each branch', () => {
+  const h = 1e-6;
+  let wrinkled = 0;
+  fc.assert(
+    fc.property(cases(), ([material, c]) => {
+      const here = relaxed(material, c);
+      const o = here.out;
+      const hessian = [
+        [o[4]!, o[7]!, o[8]!],
+        [o[7]!, o[5]!, o[9]!],
+        [o[8]!, o[9]!, o[6]!],
+      ];
+      for (const k of [0, 1, 2]) {
+        const moved = (by: number) => c.map((v, j) => (j === k ? v + by : v)) as unknown as C;
+        const [up, down] = [relaxed(material, moved(h)), relaxed(material, moved(-h))];
+        if (up.branch !== here.branch || down.branch !== here.branch) continue;
+        wrinkled += here.branch === WRINKLED ? 1 : 0;
+        const size = 1 + o[4]! + o[5]! + here.z[0]! ** -2 * 1e-6 + here.z[1]! ** -2 * 1e-6;
+        if (!(size < 100)) continue;
+        // h² of third derivatives and rounding of 1e-12/h in the wrinkle.
+        for (const j of [0, 1, 2])
+          expect(
+            Math.abs((up.out[1 + j]! - down.out[1 + j]!) / (2 * h) - hessian[j]![k]!),
+          ).toBeLessThan(1e-4 * size ** 2);
+      }
+    }),
+    { numRuns: 500 },
+  );
+  expect(wrinkled).toBeGreaterThan(100);
+});
+
+test('ME7: relaxed energy is convex in C where W is, and grows with it', () => {
+  const pairs = materials(0.15).chain((material) =>
+    fc.tuple(fc.constant(material), stretchWithin(material), stretchWithin(material)),
+  );
+  fc.assert(
+    fc.property(pairs, fc.double({ min: 0, max: 1, noNaN: true }), ([material, a, b], s) => {
+      const middle = a.map((v, k) => v + s * (b[k]! - v)) as unknown as C;
+      const [wa, wb, wm] = [a, b, middle].map((c) => relaxed(material, c).out[W]!);
+      expect(wm!).toBeLessThanOrEqual(wa! + s * (wb! - wa!) + 1e-10 * (1 + wa! + wb!));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('ME4: a wrinkle to start from changes nothing but rounding', () => {
+  const start = fc.tuple(
+    fc.double({ min: -0.6, max: 0.6, noNaN: true }),
+    fc.double({ min: -0.6, max: 0.6, noNaN: true }),
+  );
+  fc.assert(
+    fc.property(cases(), start, ([material, c], warm) => {
+      const cold = relaxed(material, c);
+      const out = new Float64Array(EVALUATED);
+      relaxation(material).relax(...c, Float64Array.from(warm), 0, out);
+      for (const k of [0, 1, 2, 3])
+        expect(Math.abs(out[k]! - cold.out[k]!)).toBeLessThan(1e-10 * (1 + Math.abs(cold.out[k]!)));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('ME4: a stretch at the limit has no finite energy, and any squeeze short of it has', () => {
+  expect(relaxed(KNIT, [1.67 ** 2, 0.01, 0]).out[W]).toBe(Number.POSITIVE_INFINITY);
+  for (const c of [
+    [1.66 ** 2, 0.01, 0],
+    [1e-6, 1e-6, 0],
+    [1.6 ** 2, 0.04, 0.3],
+    [0, 0, 0],
+  ] as const)
+    expect(relaxed(KNIT, c).out[W]).toBeLessThan(1e3);
+});
