@@ -1,0 +1,33 @@
+import { measured, type Ruler } from './measure.ts';
+import { openSheet, solveWith } from './piece-sheet.ts';
+import { fixingOf, type PinState } from './pin-state.ts';
+import type { EdgeKind, PieceToBlock } from './types.ts';
+
+/** A seam, or the edge under a band, before it is sewn or picked up. */
+const UNSEWN: Readonly<Partial<Record<EdgeKind, EdgeKind>>> = {
+  seam: 'selvedge',
+  'picked-up': 'selvedge',
+};
+
+export const isSewn = ({ layers, edges }: PieceToBlock): boolean =>
+  layers === 2 || edges.some((kind) => kind in UNSEWN);
+
+/** What the same pins, at the places wanted, would bring before the piece is sewn; null where it is not. */
+export const beforeSewing = (
+  { sheet, startTargets, pins, runs }: PinState,
+  rulers: readonly Ruler[],
+  nodes: number,
+): { reached: { name: string; mm: number }[]; iterations: number } | null => {
+  const { piece } = sheet;
+  if (!isSewn(piece)) return null;
+  const edges = piece.edges.map((kind) => UNSEWN[kind] ?? kind);
+  const opened = openSheet({ ...piece, layers: 1, edges }, nodes);
+  if (!opened.ok) return null;
+  const { solver, ring } = opened.value;
+  const eq = solveWith(solver, fixingOf(opened.value, startTargets, pins, runs).constraints);
+  const reached = rulers.map((ruler) => ({
+    name: ruler.dimension.name,
+    mm: measured(ruler, ring, eq.points),
+  }));
+  return { reached, iterations: eq.iterations };
+};

@@ -1,0 +1,135 @@
+import type { Constraints } from '../membrane/index.ts';
+import { type PieceSheet, placeIn, solveWith } from './piece-sheet.ts';
+import { fixingOf, type PinState } from './pin-state.ts';
+import type { Placement } from './placements.ts';
+import { distance } from './plane.ts';
+
+/** A pin that is this far from its place, once others are in, has moved, mm: what a tape tells. */
+export const MOVED = 2;
+/** Among places about as far from all others, the one opposite to the last is next. */
+const ABOUT = 0.85;
+const MOST_REPAIRS = 2;
+
+const middleNode = ({ nodes }: Placement): number => nodes[nodes.length >> 1]!;
+
+/**
+ * From the middle of the top edge outwards, across and along together: each next placement is the one
+ * farthest around the edge from all that are in, opposite to the last where several are. So height and
+ * width are set from the start, and pins on the way between fixed places only fill in.
+ */
+export const outwardOrder = (sheet: PieceSheet, all: readonly Placement[]): Placement[] => {
+  if (all.length === 0) return [];
+  const { ring, around } = sheet;
+  const way = (p: Placement) => ring[middleNode(p)]!.around;
+  const apart = (a: Placement, b: Placement) => {
+    const d = Math.abs(way(a) - way(b));
+    return Math.min(d, around - d);
+  };
+  const xs = all.map(({ at }) => at.x);
+  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const height = (p: Placement) => p.at.y - 2 * Math.abs(p.at.x - middle);
+  const pins = all.filter(({ kind }) => kind !== 'wire');
+  const order = [pins.reduce((best, p) => (height(p) > height(best) ? p : best))];
+  const left = new Set(pins.filter((p) => p !== order[0]));
+  const least = new Map([...left].map((p) => [p, apart(p, order[0]!)]));
+  while (left.size > 0) {
+    const last = order.at(-1)!;
+    const most = Math.max(...[...left].map((p) => least.get(p)!));
+    const near = [...left].filter((p) => least.get(p)! >= ABOUT * most);
+    const next = near.reduce((best, p) =>
+      distance(p.at, last.at) > distance(best.at, last.at) ? p : best,
+    );
+    order.push(next);
+    left.delete(next);
+    for (const p of left) least.set(p, Math.min(least.get(p)!, apart(p, next)));
+  }
+  return withWires(
+    order,
+    all.filter(({ kind }) => kind === 'wire'),
+  );
+};
+
+/** A wire goes in right after the later of the pins at its ends. */
+const withWires = (order: readonly Placement[], wires: readonly Placement[]): Placement[] => {
+  const done = [...order];
+  for (const wire of wires) {
+    const ends = new Set([wire.nodes[0], wire.nodes.at(-1)]);
+    const after = done.findLastIndex(({ nodes }) => nodes.some((k) => ends.has(k)));
+    done.splice(after + 1, 0, wire);
+  }
+  return done;
+};
+
+/** Constraints with only some of the placements in. */
+const constraintsOf = (state: PinState, placed: readonly Placement[]): Constraints => {
+  const pins = placed.filter(({ kind }) => kind === 'pin').map(({ nodes }) => nodes[0]!);
+  const runs = placed.flatMap(({ kind, nodes, lengthMm }) =>
+    kind === 'pin' ? [] : [{ kind, nodes, lengthMm }],
+  );
+  return fixingOf(state.sheet, state.targets, new Set(pins), runs).constraints;
+};
+
+/** What happened while the pins went in, one after another. */
+export interface Simulated {
+  /** Placements that were not where they belong after a later one, or when they went in: with the step that did it. */
+  readonly moved: ReadonlyMap<Placement, number>;
+  readonly iterations: number;
+}
+
+/** Puts the placements in one by one, solving each time from how the piece lay before. */
+export const simulate = (
+  state: PinState,
+  order: readonly Placement[],
+  goOn: () => boolean,
+): Simulated => {
+  const { solver, ring } = state.sheet;
+  const moved = new Map<Placement, number>();
+  let iterations = 0;
+  solver.reset();
+  for (let step = 0; step < order.length && goOn(); step++) {
+    const placed = order.slice(0, step + 1);
+    const eq = solveWith(solver, constraintsOf(state, placed));
+    iterations += eq.iterations;
+    const off = (k: number) => distance(placeIn(eq.points, ring[k]!.node), state.targets[k]!);
+    for (const each of placed)
+      if (each.kind !== 'wire' && each.nodes.some((k) => off(k) > MOVED) && !moved.has(each))
+        moved.set(each, step);
+  }
+  return { moved, iterations };
+};
+
+export interface Ordered {
+  readonly order: readonly Placement[];
+  readonly moved: number;
+  readonly iterations: number;
+}
+
+/** The outward order, repaired where the simulation shows that a pin moves: it then waits for the one that moved it. */
+export const orderOf = (
+  state: PinState,
+  all: readonly Placement[],
+  goOn: () => boolean,
+): Ordered => {
+  let order = outwardOrder(state.sheet, all);
+  let found = simulate(state, order, goOn);
+  let iterations = found.iterations;
+  for (let k = 0; k < MOST_REPAIRS && found.moved.size > 0 && goOn(); k++) {
+    const other = repaired(order, found.moved);
+    const again = simulate(state, other, goOn);
+    iterations += again.iterations;
+    if (again.moved.size >= found.moved.size) break;
+    [order, found] = [other, again];
+  }
+  return { order, moved: found.moved.size, iterations };
+};
+
+const repaired = (
+  order: readonly Placement[],
+  moved: ReadonlyMap<Placement, number>,
+): Placement[] => {
+  const rank = new Map(order.map((p, k) => [p, k]));
+  // One that did not reach its own place when it went in waits for a few others.
+  for (const [placement, step] of moved)
+    rank.set(placement, Math.max(step, rank.get(placement)! + 3) + 0.5);
+  return [...order].sort((a, b) => rank.get(a)! - rank.get(b)!);
+};

@@ -1,0 +1,181 @@
+import { carryingLaw, type PlaneConstants, sheetOf } from '../fabric/index.ts';
+import type { Point } from '../garment/index.ts';
+import {
+  type Constraints,
+  type Cord,
+  type Equilibrium,
+  MembraneSolver,
+  type Mesh,
+} from '../membrane/index.ts';
+import { ok, type Result } from '../units/index.ts';
+import { lawOfEdge } from './edge-laws.ts';
+import { type EdgeNode, meshOf } from './piece-mesh.ts';
+import { between, inside } from './plane.ts';
+import { type OutlinePoint, type Pinning, refinedOutline } from './refined-outline.ts';
+import type { EdgeKind, FabricOnMat, PieceToBlock } from './types.ts';
+
+/** A node of the edge of a piece as the plan sees it; y up. */
+export interface RingNode {
+  readonly node: number;
+  readonly kind: EdgeKind;
+  readonly pinning: Pinning;
+  readonly role: OutlinePoint['role'];
+  readonly rest: Point;
+  /** Where it is to go. */
+  readonly wanted: Point;
+  /** Distance around the rest outline, mm. */
+  readonly around: number;
+}
+
+/** A piece on the mat: its mesh, its fabric, and a solver that remembers where it lies. */
+export interface PieceSheet {
+  readonly piece: PieceToBlock;
+  readonly mesh: Mesh;
+  readonly ring: readonly RingNode[];
+  /** Length around the rest outline, mm. */
+  readonly around: number;
+  readonly spacing: number;
+  readonly solver: MembraneSolver;
+  /** Kind of edge under each cord. */
+  readonly cordKinds: readonly EdgeKind[];
+}
+
+/** Factors of one fabric out of those that the doubt allows. */
+export interface Draw {
+  readonly restWidth: number;
+  readonly restLength: number;
+  readonly give: number;
+}
+
+const layered = (constants: PlaneConstants, layers: 1 | 2): PlaneConstants => ({
+  ...constants,
+  width: { ...constants.width, ...carryingLaw(constants.width, layers) },
+  length: { ...constants.length, ...carryingLaw(constants.length, layers) },
+});
+
+const materials = (piece: PieceToBlock, give: number) => {
+  const fabrics = [piece.fabric, ...piece.zones.map(({ fabric }) => fabric ?? piece.fabric)];
+  const gives = (law: PlaneConstants['width']) => ({
+    ...law,
+    slope: law.slope / give,
+    limit: law.limit * give,
+  });
+  return fabrics.map(({ constants }) =>
+    sheetOf(
+      layered(
+        { ...constants, width: gives(constants.width), length: gives(constants.length) },
+        piece.layers,
+      ),
+    ),
+  );
+};
+
+const materialOf = (piece: PieceToBlock, { points, triangles }: Mesh): Uint16Array =>
+  Uint16Array.from({ length: triangles.length / 3 }, (_, t) => {
+    let [x, y] = [0, 0];
+    for (let k = 0; k < 3; k++) {
+      x += points[2 * triangles[3 * t + k]!]! / 3;
+      y -= points[2 * triangles[3 * t + k]! + 1]! / 3;
+    }
+    return 1 + piece.zones.findIndex(({ polygon }) => inside(polygon, { x, y }));
+  });
+
+const ringNodes = (
+  ring: readonly EdgeNode[],
+  outline: readonly OutlinePoint[],
+): { ring: RingNode[]; around: number } => {
+  let around = 0;
+  const nodes = ring.map(({ node, edge, share, rest }, k): RingNode => {
+    const [a, b] = [outline[edge]!, outline[(edge + 1) % outline.length]!];
+    const before = ring[(k + ring.length - 1) % ring.length]!;
+    if (k > 0) around += Math.hypot(rest.x - before.rest.x, rest.y - before.rest.y);
+    return {
+      node,
+      kind: a.kind,
+      pinning: share === 0 ? freer(a.pinning, outline.at(edge - 1)!.pinning) : a.pinning,
+      role: share === 0 ? a.role : 'plain',
+      rest,
+      wanted: between(a.wanted, b.wanted, share),
+      around,
+    };
+  });
+  const [first, last] = [ring[0]!.rest, ring.at(-1)!.rest];
+  return { ring: nodes, around: around + Math.hypot(first.x - last.x, first.y - last.y) };
+};
+
+const freer = (a: Pinning, b: Pinning): Pinning =>
+  a === 'free' || b === 'free' ? 'free' : a === 'length' || b === 'length' ? 'length' : 'none';
+
+const cordsOf = (piece: PieceToBlock, outline: readonly OutlinePoint[], mesh: Mesh) => {
+  const cords: Cord[] = [];
+  const kinds: EdgeKind[] = [];
+  const laws = outline.map(({ kind, rest, pinning }, i) => {
+    const to = outline[(i + 1) % outline.length]!.rest;
+    const zone: FabricOnMat | undefined =
+      pinning === 'free' ? undefined : piece.zones.find(({ fabric }) => fabric)?.fabric;
+    return lawOfEdge(kind, rest, to, zone ?? piece.fabric, piece.layers);
+  });
+  mesh.edgeTags.forEach((tag, edge) => {
+    const law = laws[tag];
+    if (law === null || law === undefined) return;
+    cords.push({ edge, law });
+    kinds.push(outline[tag]!.kind);
+  });
+  return { cords, kinds };
+};
+
+export const NO_CONSTRAINTS: Constraints = { held: [], pins: [], slides: [] };
+
+/** Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. */
+export const openSheet = (piece: PieceToBlock, nodes: number): Result<PieceSheet> => {
+  const outline = refinedOutline(piece);
+  const made = meshOf(
+    outline.map((p) => p.rest),
+    nodes,
+  );
+  if (!made.ok) return made;
+  const { mesh, spacing } = made.value;
+  const { cords, kinds } = cordsOf(piece, outline, mesh);
+  const solver = solverOf(piece, mesh, cords, 1);
+  if (!solver.ok) return solver;
+  const { ring, around } = ringNodes(made.value.ring, outline);
+  return ok({ piece, mesh, ring, around, spacing, solver: solver.value, cordKinds: kinds });
+};
+
+const solverOf = (piece: PieceToBlock, mesh: Mesh, cords: readonly Cord[], give: number) =>
+  MembraneSolver.of({
+    ...NO_CONSTRAINTS,
+    mesh,
+    directions: new Float64Array(mesh.triangles.length / 3),
+    materialOf: materialOf(piece, mesh),
+    materials: materials(piece, give),
+    cords,
+  });
+
+/** The same mesh as another fabric of the knitter's doubt: wider or longer at rest, giving more or less. */
+export const drawnSheet = (sheet: PieceSheet, draw: Draw): Result<MembraneSolver> => {
+  const points = sheet.mesh.points.map(
+    (v, k) => v * (k % 2 === 0 ? draw.restWidth : draw.restLength),
+  );
+  const outline = refinedOutline(sheet.piece);
+  const { cords } = cordsOf(sheet.piece, outline, sheet.mesh);
+  return solverOf(sheet.piece, { ...sheet.mesh, points }, cords, draw.give);
+};
+
+export const placeIn = (points: Float64Array, node: number): Point => ({
+  x: points[2 * node]!,
+  y: points[2 * node + 1]!,
+});
+
+/** What a sheet is pinned by, with ring positions in the order of the constraints. */
+export interface Pinned {
+  readonly constraints: Constraints;
+  /** Ring index of each pin, then of each slide: the order of `reactions`. */
+  readonly of: readonly number[];
+}
+
+export const solveWith = (solver: MembraneSolver, constraints: Constraints): Equilibrium => {
+  const set = solver.constrain(constraints);
+  if (!set.ok) throw new Error(set.faults.map((f) => f.problem).join('; '));
+  return solver.solve();
+};

@@ -1,0 +1,56 @@
+import { addRuns } from './add-runs.ts';
+import { dropPins, pinFirst, type Standing, standingOf } from './choose-pins.ts';
+import type { Choosing } from './choosing.ts';
+import { type Cut, cutOf } from './could-not.ts';
+import { type Ruler, rulersOf } from './measure.ts';
+import type { PieceSheet } from './piece-sheet.ts';
+import { PinState } from './pin-state.ts';
+import { spacePins } from './space-pins.ts';
+import { Supplies } from './supplies.ts';
+import type { BlockQuestion } from './types.ts';
+
+/** Half a centimetre inside its line is what an eye passes over. Common practice, no source. */
+const SCALLOP = 5;
+
+export const scallopTolerance = ({ scallopToleranceMm = SCALLOP }: BlockQuestion): number =>
+  scallopToleranceMm;
+
+/** A piece with its pins chosen. */
+export interface PinnedPiece {
+  readonly state: PinState;
+  readonly rulers: readonly Ruler[];
+  readonly cut: Cut;
+  readonly standing: Standing;
+  /** Straight pins that hold wires along their way. */
+  readonly pinsForWires: number;
+  /** False where something is off and the pins have run out. */
+  readonly stocked: boolean;
+}
+
+/** The fewest pins, of what is at hand, that bring the piece to what is wanted within the tolerances. */
+export const pinPiece = (
+  sheet: PieceSheet,
+  question: BlockQuestion,
+  choosing: Choosing,
+): PinnedPiece => {
+  const rulers = rulersOf(sheet);
+  const cut = cutOf(rulers, question.gentle, question.maxStretch);
+  const state = new PinState(sheet, cut.share);
+  const supplies = new Supplies(question.stock);
+  const whole = pinFirst(state, supplies);
+  state.solve();
+  addRuns(state, supplies, choosing);
+  spacePins(state, supplies, choosing);
+  dropPins(state, supplies, choosing);
+  const standing = standingOf(state);
+  const { straight, tPins } = question.stock;
+  const within = standing.off.length === 0 && standing.scallop <= choosing.scallopTolerance;
+  return {
+    state,
+    rulers,
+    cut,
+    standing,
+    pinsForWires: straight + tPins - supplies.singles - state.pins.size,
+    stocked: within ? whole || state.pins.size > 0 : whole && supplies.singles > 0,
+  };
+};

@@ -1,0 +1,111 @@
+import { fail, ok, type Result } from '../units/index.ts';
+import { rangesOf } from './after-mat.ts';
+import { beforeSewing } from './before-sewing.ts';
+import { couldNot } from './could-not.ts';
+import { dimensionsDrawn } from './draws.ts';
+import { gentlerOf } from './gentler.ts';
+import type { GoingsOn } from './goings-on.ts';
+import { measured, restOf } from './measure.ts';
+import { moreStock } from './more-stock.ts';
+import { naiveOrder } from './naive-order.ts';
+import { layOnMat } from './on-mat.ts';
+import { orderOf } from './order.ts';
+import { openSheet } from './piece-sheet.ts';
+import { type PinnedPiece, pinPiece, scallopTolerance } from './pinned-piece.ts';
+import { placementsOf } from './placements.ts';
+import { pinsTold, scallopsTold, useTold } from './told.ts';
+import type { BlockQuestion, MeasurementPlanned, PiecePlan, PieceToBlock } from './types.ts';
+
+const measurements = (
+  { state, rulers }: PinnedPiece,
+  drawn: ReturnType<typeof dimensionsDrawn>['drawn'],
+): MeasurementPlanned[] =>
+  rulers.map((ruler, k) => {
+    const { sheet, eq } = state;
+    const reached = measured(ruler, sheet.ring, eq.points);
+    const ranges = rangesOf(
+      ruler,
+      reached,
+      drawn.map((each) => each[k]!),
+      sheet.piece.after,
+    );
+    const { name, landmark, direction, targetMm } = ruler.dimension;
+    return {
+      name,
+      landmark,
+      direction,
+      restMm: restOf(ruler),
+      targetMm,
+      toleranceMm: ruler.tolerance,
+      ...ranges,
+      within: Math.abs(reached - targetMm) <= ruler.tolerance,
+    };
+  });
+
+const stopped = () =>
+  fail({
+    code: 'block-stopped',
+    field: '',
+    given: '',
+    problem: 'The plan was stopped',
+    mend: 'Ask again.',
+  });
+
+/** The plan of one piece, laid on the mat by itself with all of the stock. */
+export const planPiece = (
+  piece: PieceToBlock,
+  question: BlockQuestion,
+  nodes: number,
+  going: GoingsOn,
+): Result<PiecePlan> => {
+  const opened = openSheet(piece, nodes);
+  if (!opened.ok) return opened;
+  const sheet = opened.value;
+  const choosing = { scallopTolerance: scallopTolerance(question), goOn: going.goOn };
+  going.reach(0.1);
+  const pinned = pinPiece(sheet, question, choosing);
+  const { state, rulers, cut, standing, stocked, pinsForWires } = pinned;
+  const lay = layOnMat(state.startTargets, question.mat);
+  going.reach(0.4);
+  const ordered = orderOf(state, placementsOf(state), going.goOn);
+  const naive = naiveOrder(state);
+  going.reach(0.7);
+  const drawn = dimensionsDrawn(sheet, rulers, state.fixing.constraints, going.goOn);
+  going.reach(0.9);
+  const gentler = gentlerOf(state, rulers, going.goOn);
+  const before = beforeSewing(state, rulers, nodes);
+  const more = stocked ? { more: [], iterations: 0 } : moreStock(state, standing, choosing);
+  if (going.stopped()) return stopped();
+  const places = (of: (k: number) => { x: number; y: number }) =>
+    sheet.ring.map((_, k) => lay.place(of(k)));
+  return ok({
+    name: piece.name,
+    layers: piece.layers,
+    pins: pinsTold(state, ordered.order, lay, question, pinsForWires),
+    pinsForWires,
+    measurements: measurements(pinned, drawn.drawn),
+    stretchUse: useTold(state, lay),
+    scallopMm: scallopsTold(standing, ordered.order),
+    couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
+    movedPins: { thisOrder: ordered.moved, naiveOrder: naive.moved },
+    moreStock: more.more,
+    gentler: gentler.gentler,
+    beforeSewing: before?.reached ?? null,
+    outlines: {
+      rest: places((k) => sheet.ring[k]!.rest),
+      wanted: places((k) => state.startTargets[k]!),
+      pinned: places((k) => state.place(k)),
+    },
+    fitsMat: lay.fits,
+    iterations:
+      state.iterations +
+      ordered.iterations +
+      naive.iterations +
+      drawn.iterations +
+      gentler.iterations +
+      (before?.iterations ?? 0) +
+      more.iterations,
+    residual: state.eq.residual,
+    converged: state.eq.converged,
+  });
+};

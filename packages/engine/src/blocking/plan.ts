@@ -1,0 +1,77 @@
+import { ok, type Result } from '../units/index.ts';
+import { checked } from './faults.ts';
+import { goingsOn } from './goings-on.ts';
+import { planPiece } from './plan-piece.ts';
+import type { BlockHooks, BlockPlan, BlockQuestion, PiecePlan, PinKind } from './types.ts';
+
+/** Nodes of a mesh, about: finer ones move no measurement of a sweater back by a millimetre. */
+export const DEFAULT_NODES = 800;
+
+const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>> => {
+  const counts: Record<PinKind, number> = { straight: 0, 't-pin': 0, comb: 0, wire: 0 };
+  for (const { pins, pinsForWires } of pieces) {
+    for (const { kind } of pins) counts[kind] += 1;
+    counts.straight += pinsForWires;
+  }
+  return counts;
+};
+
+const noticesOf = (pieces: readonly PiecePlan[], { mat }: BlockQuestion): BlockPlan['notices'] => {
+  const beyond = pieces.filter(({ gentler }) => (gentler[0]?.beyondSafe.length ?? 0) > 0);
+  const large = pieces.filter(({ fitsMat }) => !fitsMat);
+  const unsettled = pieces.filter(({ converged }) => !converged);
+  const names = (list: readonly PiecePlan[]) => list.map(({ name }) => name).join(', ');
+  return [
+    ...(pieces.length > 1
+      ? [
+          {
+            code: 'one-at-a-time',
+            text: 'Each piece is planned as if it had the mat and all of the pins to itself.',
+          },
+        ]
+      : []),
+    ...beyond.map((piece) => ({
+      code: 'beyond-safe',
+      text: `${piece.name}: ${piece.gentler[0]!.beyondSafe.join(', ')} ${piece.gentler[0]!.beyondSafe.length === 1 ? 'is' : 'are'} stretched by more than the 5 % that makers of wool call safe; the fabric can do it, and gives it back at the next wash.`,
+    })),
+    ...(large.length > 0
+      ? [
+          {
+            code: 'mat-too-small',
+            text: `The mat of {mm:${mat.widthMm}} by {mm:${mat.heightMm}} is too small for: ${names(large)}. Put mats together, or measure from a straight edge.`,
+          },
+        ]
+      : []),
+    ...(unsettled.length > 0
+      ? [
+          {
+            code: 'not-settled',
+            text: `The calculation did not come to rest for: ${names(unsettled)}. Take its numbers as a guess.`,
+          },
+        ]
+      : []),
+    {
+      code: 'count-pins',
+      text: 'Count the pins in, and count them out again; keep children and pets away, and feel for forgotten ones before anyone wears it.',
+    },
+  ];
+};
+
+/**
+ * Where to pin each piece, in which order, what it will then measure, and what it will not do. Lengths
+ * mm, forces N. Pure and without chance: the same question gives the same bytes. Fails with faults that
+ * name the field where the question cannot be answered, or where a hook stops it; what the fabric does
+ * not allow is no fault but `couldNot`.
+ */
+export const planBlock = (question: BlockQuestion, hooks: BlockHooks = {}): Result<BlockPlan> => {
+  const asked = checked(question);
+  if (!asked.ok) return asked;
+  const pieces: PiecePlan[] = [];
+  for (const [k, piece] of question.pieces.entries()) {
+    const going = goingsOn(hooks, piece.name, k, question.pieces.length);
+    const plan = planPiece(piece, question, hooks.nodes ?? DEFAULT_NODES, going);
+    if (!plan.ok) return plan;
+    pieces.push(plan.value);
+  }
+  return ok({ pieces, pinsInAll: counted(pieces), notices: noticesOf(pieces, question) });
+};

@@ -1,0 +1,238 @@
+import type { Direction, MaterialDoubt, PlaneConstants } from '../fabric/index.ts';
+import type { Point, Range } from '../garment/index.ts';
+
+/** What an edge is on the mat, because that decides what the fabric beside it can do. */
+export type EdgeKind =
+  | 'cast-on'
+  | 'bound-off'
+  | 'selvedge'
+  | 'seam'
+  | 'picked-up'
+  | 'rib'
+  | 'fold'
+  | 'open';
+
+export type PinKind = 'straight' | 't-pin' | 'comb' | 'wire';
+
+/** Mean and SD; of a logarithm where it is called a log ratio. */
+export interface MeanSd {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** The wet fabric as plain numbers. */
+export interface FabricOnMat {
+  readonly constants: PlaneConstants;
+  readonly doubt: MaterialDoubt;
+  /** Width of a stitch and height of a row, wet, mm; above 0. */
+  readonly pitch: { readonly stitch: number; readonly row: number };
+}
+
+/** What becomes of lengths after the mat. */
+export interface AfterMat {
+  /** Share of a pinned stretch that stays, 0 to 1. */
+  readonly kept: MeanSd;
+  /** Log ratios of lengths at rest. */
+  readonly driedOverWet: Readonly<Record<Direction, MeanSd>>;
+  readonly rewashedOverWet: Readonly<Record<Direction, MeanSd>>;
+}
+
+export interface DimensionToReach {
+  readonly name: string;
+  readonly landmark: string;
+  readonly direction: Direction;
+  /** Places on the rest outline: an index of a point of the outline, or mm. */
+  readonly from: number | Point;
+  readonly to: number | Point;
+  readonly targetMm: number;
+  /** How far off still counts as reached; the usual tolerance where it is left out. */
+  readonly toleranceMm?: number;
+}
+
+/** `rib` is held in length and left to draw in; `leave` gets no pin at all. Rest places, mm. */
+export interface Zone {
+  readonly polygon: readonly Point[];
+  readonly kind: 'rib' | 'leave';
+  /** Of the ribbing, where it differs from the rest of the piece. */
+  readonly fabric?: FabricOnMat;
+}
+
+/** A pin that the knitter asks for: through the rest place `at` on the edge, to the place `to`. */
+export interface PinAsked {
+  readonly at: Point;
+  readonly to: Point;
+}
+
+/** x to the right, y down, mm. */
+export interface PieceToBlock {
+  readonly name: string;
+  /** As it lies wet, a closed polygon without repeated points. */
+  readonly outline: readonly Point[];
+  /** Kind of the edge from point i to point i + 1. */
+  readonly edges: readonly EdgeKind[];
+  /** 2 for a sewn body lying double. */
+  readonly layers: 1 | 2;
+  /** Where each point of the outline is to go; from the dimensions alone where it is null. */
+  readonly wanted: readonly Point[] | null;
+  readonly dimensions: readonly DimensionToReach[];
+  readonly zones: readonly Zone[];
+  readonly pinned?: readonly PinAsked[];
+  readonly fabric: FabricOnMat;
+  /** SD of the logarithm of the wet size at rest. */
+  readonly restLogSd: Readonly<Record<Direction, number>>;
+  readonly after: AfterMat;
+}
+
+export interface Stock {
+  readonly straight: number;
+  readonly tPins: number;
+  readonly combs: readonly { readonly lengthMm: number; readonly count: number }[];
+  readonly wires: readonly { readonly lengthMm: number; readonly count: number }[];
+}
+
+export interface MatSpec {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Side of a square tile of the mat; 0 for a mat without tiles. */
+  readonly tileMm: number;
+}
+
+export interface BlockQuestion {
+  readonly pieces: readonly PieceToBlock[];
+  readonly stock: Stock;
+  readonly mat: MatSpec;
+  /** True: no dimension is stretched beyond what is published as safe. */
+  readonly gentle: boolean;
+  /** A limit of the knitter's own on the stretch of any dimension, above 0: 0.08 is 8 %. */
+  readonly maxStretch?: number;
+  /** How far an edge may lie inside the wanted line between two pins, mm. */
+  readonly scallopToleranceMm?: number;
+}
+
+/** A distance by tape from something that is already on the mat. */
+export interface TapeDistance {
+  readonly name: string;
+  readonly mm: number;
+}
+
+/** One thing to place on the mat. Places are on the mat: x from its left edge, y down from its top. */
+export interface PinPlaced {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly kind: PinKind;
+  /** From 1, through the piece. */
+  readonly order: number;
+  readonly piece: string;
+  readonly edge: EdgeKind;
+  /** Two references that are in place before it, well apart as seen from it. */
+  readonly from: readonly [TapeDistance, TapeDistance];
+  /** What the fabric pulls at it with; of a comb or a wire, in all. */
+  readonly pullN: number;
+  /** Length and direction of a comb or a wire; null for a pin. Its place is its middle. */
+  readonly along: { readonly lengthMm: number; readonly dx: number; readonly dy: number } | null;
+}
+
+export interface MeasurementPlanned {
+  readonly name: string;
+  readonly landmark: string;
+  readonly direction: Direction;
+  /** Wet, before any pin. */
+  readonly restMm: number;
+  readonly targetMm: number;
+  readonly toleranceMm: number;
+  readonly reachedMm: Range;
+  readonly afterDryingMm: Range;
+  readonly afterRewashMm: Range;
+  /** True where the middle of the range is within the tolerance. */
+  readonly within: boolean;
+}
+
+export interface StretchUse {
+  /** Largest strain as a share of what the fabric can do, 0 to 1. */
+  readonly max: number;
+  /** On the mat. */
+  readonly where: Point;
+  /** What the worst place is stretched along. */
+  readonly along: Direction;
+  readonly field: {
+    /** x0, y0, x1, y1, … on the mat, mm. */
+    readonly points: readonly number[];
+    /** Three node indices per triangle. */
+    readonly triangles: readonly number[];
+    /** One per triangle, 0 to 1. */
+    readonly use: readonly number[];
+  };
+}
+
+export interface GapScallop {
+  /** Orders of the pins at its ends. */
+  readonly from: number;
+  readonly to: number;
+  readonly mm: number;
+}
+
+export interface CouldNot {
+  readonly what: string;
+  readonly why: string;
+}
+
+/** The same pins with less stretch. */
+export interface Gentler {
+  /** Share of the planned stretch, 0 to 1. */
+  readonly share: number;
+  readonly reached: readonly { readonly name: string; readonly mm: number }[];
+  /** Largest stretch of a dimension over its rest. */
+  readonly largestStretch: number;
+  /** Dimensions that are stretched beyond what is published as safe. */
+  readonly beyondSafe: readonly string[];
+}
+
+export interface PiecePlan {
+  readonly name: string;
+  readonly layers: 1 | 2;
+  readonly pins: readonly PinPlaced[];
+  /** Pins that hold the wires themselves, beyond those listed; to be counted in and out too. */
+  readonly pinsForWires: number;
+  readonly measurements: readonly MeasurementPlanned[];
+  readonly stretchUse: StretchUse;
+  readonly scallopMm: { readonly max: number; readonly gaps: readonly GapScallop[] };
+  readonly couldNot: readonly CouldNot[];
+  readonly movedPins: { readonly thisOrder: number; readonly naiveOrder: number };
+  readonly moreStock: readonly { readonly what: string; readonly gains: string }[];
+  /** Shares of the planned stretch, largest first; the first is the plan itself. */
+  readonly gentler: readonly Gentler[];
+  /** Of a sewn piece: what the same wanted outline gives before sewing; null for one that is not. */
+  readonly beforeSewing: readonly { readonly name: string; readonly mm: number }[] | null;
+  readonly outlines: {
+    /** On the mat: as it lies before pins, as wanted, and as pinned; closed polygons. */
+    readonly rest: readonly Point[];
+    readonly wanted: readonly Point[];
+    readonly pinned: readonly Point[];
+  };
+  readonly fitsMat: boolean;
+  /** Newton iterations in all. */
+  readonly iterations: number;
+  /** N, of the plan as it stands at the end. */
+  readonly residual: number;
+  readonly converged: boolean;
+}
+
+export interface BlockPlan {
+  readonly pieces: readonly PiecePlan[];
+  /** Counts of each kind that go in, and must come out. */
+  readonly pinsInAll: Readonly<Record<PinKind, number>>;
+  readonly notices: readonly { readonly code: string; readonly text: string }[];
+}
+
+export interface BlockProgress {
+  readonly piece: string;
+  /** Share of the whole that is done, 0 to 1; an estimate. */
+  readonly done: number;
+}
+
+export interface BlockHooks {
+  /** Called between solves; false stops the plan. */
+  readonly onStep?: (progress: BlockProgress) => boolean;
+  /** Nodes of the mesh of a piece, about; 800 by default. */
+  readonly nodes?: number;
+}
