@@ -32,9 +32,9 @@ const NEAR = 0.98;
 /** Shorter steps than this share of the way do not help any more. */
 const LEAST_STEP = 1 / 512;
 const MOST_ITERATIONS = 40;
-/** Cut steps before easier tensions are tried. */
+/** Cut steps before easier resistances are tried. */
 const PATIENCE = 2;
-/** An easier tension need only be balanced to this share of it. */
+/** An easier resistance need only be balanced to this share of it. */
 const SETTLED = 0.01;
 /** mm: ways shorter than this share of the extent are rounding. */
 const ARRIVED = 1e-13;
@@ -96,7 +96,7 @@ export class Carry {
 
   /**
    * Equilibrium with the prescribed nodes where they are. Where steps are cut again and again, places
-   * change between slack and taut; then by way of larger residual tensions.
+   * change between slack and taut; then by way of larger residual resistances.
    */
   private settle(): NewtonEnd {
     const end = this.newton(this.options.tolerance, PATIENCE);
@@ -164,11 +164,11 @@ export class Carry {
     const { shift } = this.options;
     if (fresh) {
       system.evaluate(points, 'taut-stiffness');
-      return answer(system, factorStiffness(system, shift), moved);
+      return answer(system, factorStiffness(system, points, shift), moved);
     }
     if (system.factor === undefined) {
       system.evaluate(points, 'stiffness');
-      factorStiffness(system, shift);
+      factorStiffness(system, points, shift);
     }
     return answer(system, system.factor!, moved);
   }

@@ -18,10 +18,10 @@ import { System } from './system.ts';
 
 /**
  * Residual that counts as equilibrium, as a share of the force that strains a triangle by 1: a
- * millionth of the residual tension, so that slack places are settled too.
+ * millionth of the residual resistance, so that slack places are settled too.
  */
 const TOLERANCE = 1e-10;
-/** A pin pushes when it does so by more than this share of the same force: that of the residual tension. */
+/** A pin pushes when it does so by more than this share of the same force: that of the residual resistance. */
 const PUSHES = 1e-4;
 /** Passes of letting go and catching pins. */
 const MOST_PASSES = 12;

@@ -41,17 +41,22 @@ export const largestDiagonal = ({ parts, totals }: System): number => {
 };
 
 /**
- * Factor of the stiffness last evaluated. It is positive definite but for rounding and free motions; where
- * it is found not to be, a growing shift is added, which shortens the step.
+ * Factor of the stiffness last evaluated at `points`. Where compression makes it indefinite it is evaluated
+ * without that part, and where pieces can move freely a growing shift is added: the step leads downhill.
  */
-export const factorStiffness = (system: System, shift: number): Factor => {
-  const { parts, frames, totals } = system;
-  const { symbolic } = parts;
-  const values = withoutFixed(symbolic.pattern, totals.stiffness, frames.fixed, 1);
-  let factor = factorise(symbolic, values, { shift });
+export const factorStiffness = (system: System, points: Float64Array, shift: number): Factor => {
+  const factorNow = (more: number): Factor => {
+    const { symbolic } = system.parts;
+    const values = withoutFixed(symbolic.pattern, system.totals.stiffness, system.frames.fixed, 1);
+    return factorise(symbolic, values, { shift: shift + more });
+  };
+  let factor = factorNow(0);
+  if (bad(factor)) {
+    system.evaluate(points, 'safe-stiffness');
+    factor = factorNow(0);
+  }
   const first = 1e-12 * factor.scale;
-  for (let more = first; more < factor.scale && bad(factor); more *= 100)
-    factor = factorise(symbolic, values, { shift: shift + more });
+  for (let more = first; more < factor.scale && bad(factor); more *= 100) factor = factorNow(more);
   system.factor = factor;
   return factor;
 };
@@ -131,7 +136,7 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
     Math.max(options.tolerance, 4 * Number.EPSILON * extent * largestDiagonal(system));
   const residual = () => history[history.length - 1]!;
   while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
-    const step = answer(system, factorStiffness(system, options.shift), undefined);
+    const step = answer(system, factorStiffness(system, points, options.shift), undefined);
     const share = searchLine(system, points, step);
     if (share < CUT) cuts++;
     stuck = share === 0 || cuts > options.mostCuts;

@@ -21,23 +21,23 @@ import { eigen, solveSymmetric, type Two, withoutNegative } from './two-by-two.t
  * Appl. Math. 36, 85). The energy of the stretch C that is seen is the least one that C with hidden
  * wrinkles Z ⪰ 0 can have,
  *
- *   W_r(C) = min over Z ⪰ 0 of W(C + Z) − ½τ tr Z,
+ *   W_r(C) = min over Z ⪰ 0 of W(C + Z) + ⅛ρ |Z|²,   ρ = RESIDUAL_SHARE · √(Y₁Y₂),
  *
- * where the small tension τ = RESIDUAL_SHARE · √(Y₁Y₂) is what wrinkles still resist. Then
- * - taut, Z = 0: no principal stress is below τ, and energy and stress are exactly those of W;
- * - wrinkled, Z = z zᵀ: stress is τ across the wrinkles (C + Z, pulled along, has narrowed freely);
- * - slack: stress is τ in every direction.
- * No principal stress is ever below τ. Where W is convex in C, so is W_r, and it grows with C, so that
- * it is convex in the places of the nodes: equilibrium has one energy and Newton's method finds it.
- * The stiffness is never below τ, so that it can be factorised when the sheet is wholly slack.
+ * where the second term is what wrinkles still resist, the more of them there are. Then
+ * - taut, Z = 0: no principal stress is below 0, and energy and stress are exactly those of W;
+ * - wrinkled, Z = z zᵀ: stress −½ρ|z|² across the wrinkles (C + Z, pulled along, has narrowed freely);
+ * - slack, Z of two directions: stress −½ρZ.
+ * No principal stress is below −½ρ times the square of the width hidden, which is about 1 at most. But for this ρ energy grows with C, so that, where W is convex in C,
+ * it is convex in the places of the nodes: equilibrium has one energy and Newton's method finds it. Every
+ * stretch has a stiffness of the order of ρ or more, so that it can be factorised when wholly slack.
  */
 export const RELAXED = ['taut', 'wrinkled', 'slack'] as const;
 export const [TAUT, WRINKLED, SLACK] = [0, 1, 2] as const;
 export type Branch = typeof TAUT | typeof WRINKLED | typeof SLACK;
 
 /**
- * τ as a share of √(Y₁Y₂). It is a real if tiny tension: a sheet left free shrinks by about this share,
- * 0.05 mm in 500 mm, a tenth of what a tape can tell. Every hundredth of it costs iterations.
+ * ρ as a share of √(Y₁Y₂): wrinkles as high as the sheet is wide push by half of this. Of the order of
+ * 0.02 N over a metre of edge, far below what a mat's friction or any pin holds.
  */
 export const RESIDUAL_SHARE = 1e-4;
 /** Larger shares to pass through where Newton's method is slow to find which places are slack. */
@@ -45,10 +45,8 @@ export const EASIER_SHARES = [1e-2, 1e-3] as const;
 
 export interface Relaxation {
   readonly material: Material;
-  /** τ, N/mm. */
-  readonly tension: number;
-  /** C₁₁ and C₂₂ of the slack state: rest, but for τ. */
-  readonly slack: Two;
+  /** ρ, N/mm. */
+  readonly resistance: number;
   /**
    * Relaxed energy and derivatives at (C₁₁, C₂₂, C₁₂) into `out`, laid out as in material.ts, the second
    * ones with directions of negative curvature (only a W that is not convex has them) left out.
@@ -68,6 +66,8 @@ export interface Relaxation {
 /** Stops when the slope by z is this share of its own slope: rounding of a few products. */
 const CLOSE = 1e-13;
 const MOST_STEPS = 60;
+/** Newton steps for the slack state: its error falls by ρ/Y each time, 1e-2 at most. */
+const SLACK_STEPS = 7;
 /** Stress across all that is left may be this share of the scale below 0: what the stop above leaves. */
 const PULLS = 1e-9;
 
@@ -76,36 +76,22 @@ type C = readonly [number, number, number];
 
 export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): Relaxation => {
   const scale = stiffnessScale(material);
-  const tension = share * scale;
+  const resistance = share * scale;
   const own = new Float64Array(EVALUATED);
   const trial = new Float64Array(EVALUATED);
   const pair = { a: 0, b: 0 };
 
-  /** Ŵ = W − ½τ tr C: relaxing it without τ is what is wanted, and ½τ tr C is added again at the end. */
-  const shifted = (c11: number, c22: number, c12: number, out: Float64Array): number => {
-    evaluate(material, c11, c22, c12, out);
-    out[W]! -= (tension / 2) * (c11 + c22);
-    out[G1]! -= tension / 2;
-    out[G2]! -= tension / 2;
-    return out[W]!;
-  };
-  const slack = slackStretch(shifted);
-  const slackEnergy = shifted(slack[0], slack[1], 0, own);
-
-  const finish = (c11: number, c22: number, out: Float64Array): void => {
-    out[W]! += (tension / 2) * (c11 + c22);
-    out[G1]! += tension / 2;
-    out[G2]! += tension / 2;
-  };
-
   const isTaut = (out: Float64Array): boolean =>
     out[G1]! >= 0 && out[G2]! >= 0 && 4 * out[G1]! * out[G2]! >= out[G3]! * out[G3]!;
 
-  /** Ŵ(C + z zᵀ). */
-  const wrinkledEnergy = (c: C, z1: number, z2: number, out: Float64Array): number =>
-    shifted(c[0] + z1 * z1, c[1] + z2 * z2, c[2] + z1 * z2, out);
+  /** W(C + z zᵀ) + ⅛ρ|z|⁴. */
+  const wrinkledEnergy = (c: C, z1: number, z2: number, out: Float64Array): number => {
+    evaluate(material, c[0] + z1 * z1, c[1] + z2 * z2, c[2] + z1 * z2, out);
+    out[W]! += (resistance / 8) * (z1 * z1 + z2 * z2) ** 2;
+    return out[W]!;
+  };
 
-  /** Puts z into pair and Ŵ there into `own`; false where it is not finite. */
+  /** Puts z into pair and the energy there into `own`; false where it is not finite. */
   const startFrom = (c: C, [z1, z2]: Two): boolean => {
     pair.a = z1;
     pair.b = z2;
@@ -119,20 +105,24 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
 
   /** Across the least stress, as far as the energy along it, which is convex in |z|², would fall. */
   const acrossStress = (c: C): Two[] => {
-    if (!(shifted(...c, own) < Number.POSITIVE_INFINITY)) return [];
+    if (!(wrinkledEnergy(c, 0, 0, own) < Number.POSITIVE_INFINITY)) return [];
     const { cos, sin } = eigen(2 * own[G1]!, 2 * own[G2]!, own[G3]!);
     const [n1, n2] = [-sin, cos];
     const [q1, q2, q3] = [n1 * n1, n2 * n2, n1 * n2];
     const slope = own[G1]! * q1 + own[G2]! * q2 + own[G3]! * q3;
     const bend =
-      own[H11]! * q1 * q1 + own[H22]! * q2 * q2 + own[H33]! * q3 * q3 + 2 * own[H12]! * q1 * q2;
+      own[H11]! * q1 * q1 +
+      own[H22]! * q2 * q2 +
+      own[H33]! * q3 * q3 +
+      2 * own[H12]! * q1 * q2 +
+      resistance / 4;
     const amount = bend > 0 && slope < 0 ? Math.sqrt(-slope / bend) : 0.1;
     return [1, 0.5, 0.25, 0.05].map((share) => [share * amount * n1, share * amount * n2]);
   };
 
-  /** Fills the least stretched direction up to the slack state, or one material line alone. */
+  /** Fills the least stretched direction up to rest, or one material line alone. */
   const filled = (c: C): Two[] => {
-    const [d11, d22] = [c[0] - slack[0], c[1] - slack[1]];
+    const [d11, d22] = [c[0] - 1, c[1] - 1];
     const least = (d11 + d22) / 2 - Math.hypot((d11 - d22) / 2, c[2]);
     const angle = Math.atan2(2 * c[2], d11 - d22) / 2 + Math.PI / 2;
     const amount = Math.sqrt(Math.max(0, -least));
@@ -149,15 +139,26 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
     (start[0] !== 0 || start[1] !== 0) &&
     startFrom(c, start) &&
     wrinkle(c) &&
-    eigen(2 * own[G1]!, 2 * own[G2]!, own[G3]!).low >= -PULLS * (scale + own[G1]! + own[G2]!);
+    leastWithResistance() >= -PULLS * (scale + own[G1]! + own[G2]!);
+
+  /** Least eigenvalue of S + ½ρZ, which is 0 or more where Z is the best. */
+  const leastWithResistance = (): number => {
+    const [half, z1, z2] = [resistance / 2, pair.a, pair.b];
+    return eigen(
+      2 * own[G1]! + half * z1 * z1,
+      2 * own[G2]! + half * z2 * z2,
+      own[G3]! + half * z1 * z2,
+    ).low;
+  };
 
   /** Damped Newton for z, from pair and `own`; true where it converged. */
   const wrinkle = (c: C): boolean => {
     for (let step = 0; step < MOST_STEPS; step++) {
       const { a: z1, b: z2 } = pair;
-      const g1 = 2 * own[G1]! * z1 + own[G3]! * z2;
-      const g2 = own[G3]! * z1 + 2 * own[G2]! * z2;
-      const [m11, m22, m12] = curvature(own, z1, z2);
+      const push = (resistance / 2) * (z1 * z1 + z2 * z2);
+      const g1 = (2 * own[G1]! + push) * z1 + own[G3]! * z2;
+      const g2 = own[G3]! * z1 + (2 * own[G2]! + push) * z2;
+      const [m11, m22, m12] = curvature(own, z1, z2, resistance);
       const close = CLOSE * (scale + Math.abs(m11) + Math.abs(m22));
       if (Math.abs(g1) + Math.abs(g2) <= close) return true;
       const [s1, s2] = solveSymmetric(m11, m22, m12, -g1, -g2);
@@ -181,62 +182,94 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
     return false;
   };
 
-  const relax: Relaxation['relax'] = (c11, c22, c12, z, at, out) => {
-    const done = (branch: Branch): Branch => {
-      if (branch !== WRINKLED) z[at] = z[at + 1] = 0;
-      finish(c11, c22, out);
-      return branch;
-    };
-    if (c11 >= (1 + material.along1.limit) ** 2 || c22 >= (1 + material.along2.limit) ** 2) {
-      out[W] = Number.POSITIVE_INFINITY;
-      return TAUT;
+  /**
+   * Slack, if the best Z of all, S(C + Z) = −½ρZ, is one of wrinkles: Newton for C + Z from rest, which
+   * ρ hardly moves. Leaves energy and derivatives in `out`; false where it is not slack.
+   */
+  const slacken = (c: C, out: Float64Array): boolean => {
+    if (eigen(1 - c[0], 1 - c[1], -c[2]).low < -2 * share) return false;
+    let [x11, x22, x12] = [1, 1, 0];
+    for (let step = 0; step < SLACK_STEPS; step++) {
+      evaluate(material, x11, x22, x12, out);
+      const r1 = out[G1]! + (resistance / 4) * (x11 - c[0]);
+      const r2 = out[G2]! + (resistance / 4) * (x22 - c[1]);
+      const [h11, h22] = [out[H11]! + resistance / 4, out[H22]! + resistance / 4];
+      const [s1, s2] = solveSymmetric(h11, h22, out[H12]!, -r1, -r2);
+      x11 += s1;
+      x22 += s2;
+      x12 -= (out[G3]! + (resistance / 2) * (x12 - c[2])) / (out[H33]! + resistance / 2);
     }
-    const [d11, d22] = [slack[0] - c11, slack[1] - c22];
-    if (d11 >= 0 && d22 >= 0 && d11 * d22 >= c12 * c12) {
-      out.fill(0);
-      out[W] = slackEnergy;
-      return done(SLACK);
-    }
-    if (shifted(c11, c22, c12, out) < Number.POSITIVE_INFINITY && isTaut(out)) {
-      clampConvex(out);
-      return done(TAUT);
-    }
-    const c: C = [c11, c22, c12];
+    const [z11, z22, z12] = [x11 - c[0], x22 - c[1], x12 - c[2]];
+    if (!(z11 >= 0 && z22 >= 0 && z11 * z22 >= z12 * z12)) return false;
+    evaluate(material, x11, x22, x12, out);
+    out[W]! += (resistance / 8) * (z11 * z11 + z22 * z22 + 2 * z12 * z12);
+    softenAll(out, resistance);
+    return true;
+  };
+
+  const wrinkles = (c: C, z: Float64Array, at: number, out: Float64Array): void => {
     const cold = (start: Two) => found(c, start);
-    if (!(found(c, [z[at]!, z[at + 1]!]) || acrossStress(c).some(cold) || filled(c).some(cold))) {
+    if (!(cold([z[at]!, z[at + 1]!]) || acrossStress(c).some(cold) || filled(c).some(cold))) {
       out[W] = Number.POSITIVE_INFINITY;
-      return WRINKLED;
+      return;
     }
     z[at] = pair.a;
     z[at + 1] = pair.b;
     out.set(own);
-    softenAcross(out, pair.a, pair.b);
-    return done(WRINKLED);
+    softenAcross(out, pair.a, pair.b, resistance);
   };
-  return { material, tension, slack, relax };
+
+  const relax: Relaxation['relax'] = (c11, c22, c12, z, at, out) => {
+    if (c11 >= (1 + material.along1.limit) ** 2 || c22 >= (1 + material.along2.limit) ** 2) {
+      out[W] = Number.POSITIVE_INFINITY;
+      return TAUT;
+    }
+    evaluate(material, c11, c22, c12, out);
+    if (out[W]! < Number.POSITIVE_INFINITY && isTaut(out)) {
+      clampConvex(out);
+      z[at] = z[at + 1] = 0;
+      return TAUT;
+    }
+    const c: C = [c11, c22, c12];
+    if (slacken(c, out)) {
+      z[at] = z[at + 1] = 0;
+      return SLACK;
+    }
+    wrinkles(c, z, at, out);
+    return WRINKLED;
+  };
+  return { material, resistance, relax };
 };
 
-/** Where Ŵ is least: two unknowns from rest; τ is so small that Newton needs no damping. */
-const slackStretch = (
-  shifted: (c11: number, c22: number, c12: number, out: Float64Array) => number,
-): Two => {
-  const out = new Float64Array(EVALUATED);
-  let [c11, c22] = [1, 1];
-  for (let step = 0; step < 8; step++) {
-    shifted(c11, c22, 0, out);
-    const [s1, s2] = solveSymmetric(out[H11]!, out[H22]!, out[H12]!, -out[G1]!, -out[G2]!);
-    c11 += s1;
-    c22 += s2;
-  }
-  return [c11, c22];
+/** ∂²W_r/∂C² = H − H(H + K)⁻¹H = K − K(H + K)⁻¹K for a slack sheet, K = ¼ρ diag(1, 1, 2). */
+const softenAll = (out: Float64Array, resistance: number): void => {
+  const k = resistance / 4;
+  const [h11, h22] = [out[H11]! + k, out[H22]! + k];
+  const [a11, a12] = solveSymmetric(h11, h22, out[H12]!, k, 0);
+  const [, a22] = solveSymmetric(h11, h22, out[H12]!, 0, k);
+  out[H11] = k - k * a11;
+  out[H22] = k - k * a22;
+  out[H12] = -k * a12;
+  out[H33] = 2 * k - (4 * k * k) / (out[H33]! + 2 * k);
 };
 
-/** M = Jᵀ(∂²W/∂C²)J + S as M₁₁, M₂₂, M₁₂: curvature of W(C + z zᵀ) by z, with J = ∂(z zᵀ)/∂z. */
-const curvature = (out: Float64Array, z1: number, z2: number): [number, number, number] => [
-  4 * z1 * z1 * out[H11]! + z2 * z2 * out[H33]! + 2 * out[G1]!,
-  4 * z2 * z2 * out[H22]! + z1 * z1 * out[H33]! + 2 * out[G2]!,
-  z1 * z2 * (4 * out[H12]! + out[H33]!) + out[G3]!,
-];
+/**
+ * M = Jᵀ(∂²W/∂C²)J + S + ½ρ(|z|² + 2z zᵀ) as M₁₁, M₂₂, M₁₂: curvature of the energy by z, with
+ * J = ∂(z zᵀ)/∂z.
+ */
+const curvature = (
+  out: Float64Array,
+  z1: number,
+  z2: number,
+  resistance: number,
+): [number, number, number] => {
+  const [a, b, r] = [z1 * z1, z2 * z2, resistance / 2];
+  return [
+    4 * a * out[H11]! + b * out[H33]! + 2 * out[G1]! + r * (3 * a + b),
+    4 * b * out[H22]! + a * out[H33]! + 2 * out[G2]! + r * (a + 3 * b),
+    z1 * z2 * (4 * out[H12]! + out[H33]! + 2 * r) + out[G3]!,
+  ];
+};
 
 /** Leaves out curvature below 0, which only a W that is not convex has. */
 const clampConvex = (out: Float64Array): void => {
@@ -247,9 +280,9 @@ const clampConvex = (out: Float64Array): void => {
 };
 
 /** ∂²W_r/∂C² = H − HJ M⁻¹ JᵀH, by the implicit function theorem from Sz = 0. */
-const softenAcross = (out: Float64Array, z1: number, z2: number): void => {
+const softenAcross = (out: Float64Array, z1: number, z2: number, resistance: number): void => {
   clampConvex(out);
-  const [m11, m22, m12] = curvature(out, z1, z2);
+  const [m11, m22, m12] = curvature(out, z1, z2, resistance);
   const [h11, h22, h33, h12] = [out[H11]!, out[H22]!, out[H33]!, out[H12]!];
   const p = [2 * z1 * h11, 2 * z1 * h12, z2 * h33] as const;
   const q = [2 * z2 * h12, 2 * z2 * h22, z1 * h33] as const;

@@ -1,7 +1,7 @@
 import type { Frames } from './frames.ts';
 import type { RestTriangles } from './geometry.ts';
 import { EVALUATED, evaluate, G1, G2, G3, H11, H12, H13, H22, H23, H33, W } from './material.ts';
-import { type Relaxation, SLACK, TAUT } from './relaxation.ts';
+import { type Relaxation, TAUT } from './relaxation.ts';
 import type { Totals } from './totals.ts';
 import { withoutNegative } from './two-by-two.ts';
 
@@ -41,10 +41,11 @@ export const deformation = (
 };
 
 /**
- * `energy` and forces only; with the stiffness; or with the stiffness that the sheet would have were it
- * taut everywhere, which foretells large moves from a slack start better than its own.
+ * Energy and forces only; with the stiffness; with the stiffness without the part that compression takes
+ * away, which is never negative; or with the stiffness that the sheet would have were it taut everywhere,
+ * which foretells large moves from a slack start better than its own.
  */
-export type Wanted = 'forces' | 'stiffness' | 'taut-stiffness';
+export type Wanted = 'forces' | 'stiffness' | 'safe-stiffness' | 'taut-stiffness';
 
 /** Adds the sheet to the totals. Energy becomes Infinity where a material line is at its limit. */
 export class SheetAssembly {
@@ -80,8 +81,8 @@ export class SheetAssembly {
       if (own[W] === Number.POSITIVE_INFINITY) return;
       this.addForces(e, totals.forces);
       if (wanted === 'forces') continue;
-      if (wanted === 'taut-stiffness' && branch !== TAUT)
-        tautStiffness(relaxation, branch === SLACK ? relaxation.slack : [c11, c22], own);
+      if (wanted !== 'stiffness' && branch !== TAUT) withoutCompression(own);
+      if (wanted === 'taut-stiffness' && branch !== TAUT) tautStiffness(relaxation, c11, c22, own);
       this.addStiffness(e, frames, totals.stiffness);
     }
   }
@@ -156,11 +157,18 @@ export class SheetAssembly {
 /** Second derivatives of the unrelaxed energy near rest, for a triangle that is not taut. */
 const tautStiffness = (
   { material }: Relaxation,
-  [c11, c22]: readonly [number, number],
+  c11: number,
+  c22: number,
   out: Float64Array,
 ): void => {
   const [g1, g2, g3] = [out[G1]!, out[G2]!, out[G3]!];
   evaluate(material, Math.max(1, c11), Math.max(1, c22), 0, out);
   const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
   out.set([g1, g2, g3, h11, h22, out[H33]!, h12, 0, 0], G1);
+};
+
+/** Leaves the pulling part of stress, for its share in the stiffness. */
+const withoutCompression = (out: Float64Array): void => {
+  const [s11, s22, s12] = withoutNegative(2 * out[G1]!, 2 * out[G2]!, out[G3]!);
+  out.set([s11 / 2, s22 / 2, s12], G1);
 };
