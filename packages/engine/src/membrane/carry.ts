@@ -1,6 +1,6 @@
 import { freezeWorst } from './freeze.ts';
 import { type Goal, waysLeft } from './goals.ts';
-import { shareBeforeLimit, worstUse } from './limits.ts';
+import { shareBeforeLimit, worstAfter, worstUse } from './limits.ts';
 import { answer, factorStiffness, type NewtonEnd, newton } from './newton.ts';
 import type { GaveWay, OnStep } from './question.ts';
 import { EASIER_SHARES, relaxation } from './relaxation.ts';
@@ -32,6 +32,8 @@ const NEAR = 0.98;
 /** Shorter steps than this share of the way do not help any more. */
 const LEAST_STEP = 1 / 512;
 const MOST_ITERATIONS = 40;
+/** Steps in one pass, after which goals give way one group after another. */
+const MOST_STEPS = 100;
 /** Cut steps before easier resistances are tried. */
 const PATIENCE = 2;
 /** An easier resistance need only be balanced to this share of it. */
@@ -73,10 +75,11 @@ export class Carry {
 
   run(): CarryEnd {
     let fresh = this.options.fresh;
+    let steps = 0;
     while (!this.stopped) {
       const { moved, longest } = waysLeft(this.goals, this.points);
       if (longest <= ARRIVED * this.extent()) break;
-      if (!this.step(moved, fresh)) this.giveWay();
+      if (steps++ >= MOST_STEPS || !this.step(moved, fresh)) this.giveWay(moved);
       fresh = false;
     }
     if (this.last === undefined) this.last = this.settle();
@@ -173,9 +176,14 @@ export class Carry {
     return answer(system, system.factor!, moved);
   }
 
-  private giveWay(): void {
+  /** Freezes the goals that bring the next place to its limit. */
+  private giveWay(moved: Float64Array): void {
+    const { system, goals, points } = this;
     this.last = this.settle();
     if (this.stopped) return;
-    this.gaveWay.push(...freezeWorst(this.system, this.goals, this.points, this.options.shift));
+    const { sheet, cords } = system.parts;
+    const step = this.foretell(moved, false).map((x) => LEAST_STEP * x);
+    const worst = worstAfter(sheet, cords, system.state, points, step);
+    this.gaveWay.push(...freezeWorst(system, goals, points, worst, this.options.shift));
   }
 }

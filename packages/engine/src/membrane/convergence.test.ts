@@ -148,14 +148,10 @@ test("ME12: Newton's method ends quadratically on a smooth case", () => {
   const question = { ...sheetOf(mesh), held: carriedTo(mesh, exact, onBorder) };
   const system = new System(partsOf(question), new Frames(mesh.points.length / 2));
   for (const { node } of question.held) system.frames.hold(node);
-  const points = Float64Array.from(
-    carriedTo(
-      mesh,
-      (x, y) => [1.2 * x, 1.2 * y],
-      () => true,
-    ).flatMap(({ x, y }) => [x, y]),
-  );
-  for (const { node, x, y } of question.held) points.set([x, y], 2 * node);
+  const bump = (x: number, y: number) =>
+    3 * Math.sin((Math.PI * x) / WIDTH) * Math.sin((Math.PI * y) / HEIGHT);
+  const off: Carried = (x, y) => [exact(x, y)[0] + bump(x, y), exact(x, y)[1] - bump(x, y)];
+  const points = Float64Array.from(carriedTo(mesh, off, () => true).flatMap(({ x, y }) => [x, y]));
   const { history, converged } = newton(system, points, {
     tolerance: 1e-12,
     shift: 0,

@@ -1,5 +1,5 @@
 import { type Goal, wayLeft } from './goals.ts';
-import { type Worst, worstSlope, worstUse } from './limits.ts';
+import { type Worst, worstSlope } from './limits.ts';
 import { multiply } from './matrix.ts';
 import { factorStiffness } from './newton.ts';
 import type { GaveWay } from './question.ts';
@@ -41,20 +41,19 @@ const placeOf = ({ triangle, line, cord }: Worst): GaveWay['by'] => {
 };
 
 /**
- * Freezes the goals that stretch the worst place most, at least one of those that still move, and says so.
+ * Freezes the goals that stretch the place `worst` most, at least one of those that still move, and says so.
  * The system must be evaluated at `points` with its stiffness.
  */
 export const freezeWorst = (
   system: System,
   goals: readonly Goal[],
   points: Float64Array,
+  worst: Worst,
   shift: number,
 ): GaveWay[] => {
-  const { sheet, cords } = system.parts;
   const moving = goals.filter(
     (goal) => !goal.released && !goal.frozen && Math.hypot(...wayLeft(goal, points)) > 0,
   );
-  const worst = worstUse(sheet, cords, system.state, points);
   const blames = blame(system, moving, points, worst, shift);
   const most = Math.max(0, ...blames);
   const given = most > 0 ? moving.filter((_, k) => blames[k]! >= WITH_THE_WORST * most) : moving;

@@ -34,21 +34,46 @@ export const cordUse = (cords: CordLines, points: Float64Array): Float64Array =>
     return useOf((now / cords.length[k]!) ** 2, law.limit);
   });
 
+/** The place of most use; `counts` may leave some out. */
+const most = (
+  sheetUse: Float64Array,
+  cordsUse: Float64Array,
+  counts: (use: number, k: number, cord: boolean) => boolean,
+): Worst => {
+  const worst: Worst = { use: 0, triangle: -1, line: 1, cord: -1 };
+  sheetUse.forEach((use, k) => {
+    if (use > worst.use && counts(use, k, false))
+      Object.assign(worst, { use, triangle: k >> 1, line: (k & 1) + 1 });
+  });
+  cordsUse.forEach((use, k) => {
+    if (use > worst.use && counts(use, k, true))
+      Object.assign(worst, { use, triangle: -1, cord: k });
+  });
+  return worst;
+};
+
 export const worstUse = (
   sheet: Sheet,
   cords: CordLines,
   state: SheetState,
   points: Float64Array,
+): Worst => most(limitUse(sheet, state, points), cordUse(cords, points), () => true);
+
+/** Of the places that `step` stretches, the one stretched most after that. */
+export const worstAfter = (
+  sheet: Sheet,
+  cords: CordLines,
+  state: SheetState,
+  points: Float64Array,
+  step: Float64Array,
 ): Worst => {
-  const worst: Worst = { use: 0, triangle: -1, line: 1, cord: -1 };
-  limitUse(sheet, state, points).forEach((use, k) => {
-    if (use <= worst.use) return;
-    Object.assign(worst, { use, triangle: k >> 1, line: (k & 1) + 1 });
-  });
-  cordUse(cords, points).forEach((use, k) => {
-    if (use > worst.use) Object.assign(worst, { use, triangle: -1, cord: k });
-  });
-  return worst;
+  const [sheetNow, cordsNow] = [limitUse(sheet, state, points), cordUse(cords, points)];
+  const after = points.map((x, k) => x + step[k]!);
+  return most(
+    limitUse(sheet, state, after),
+    cordUse(cords, after),
+    (use, k, cord) => use > (cord ? cordsNow[k]! : sheetNow[k]!),
+  );
 };
 
 /** Slope of the squared length of the worst line by the places of the nodes. */

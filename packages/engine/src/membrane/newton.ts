@@ -1,3 +1,4 @@
+import { shareBeforeFold } from './folds.ts';
 import { shareBeforeLimit } from './limits.ts';
 import { multiply, withoutFixed } from './matrix.ts';
 import { type Factor, factorise, solve } from './sparse/index.ts';
@@ -26,6 +27,12 @@ export interface NewtonEnd {
 
 /** Step no closer to a limit than this share of the way. */
 const SHY_OF_LIMIT = 0.95;
+/**
+ * Nor so far that a triangle turns over, which costs hardly any energy where the sheet is slack but is not
+ * how it lies; unless it is on its edge already, as where nodes are carried past each other.
+ */
+const SHY_OF_FOLD = 0.9;
+const LEAST_BEFORE_FOLD = 0.05;
 const LEAST_SHARE = 2 ** -30;
 /** A step must fall by this share of what its slope promises (Armijo), or halve the slope. */
 const ENOUGH = 1e-4;
@@ -104,6 +111,8 @@ const searchLine = (system: System, points: Float64Array, step: Float64Array): n
   const slope = slopeAlong(system, step);
   const rounding = 1e-14 * Math.abs(energy);
   let share = Math.min(1, SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step));
+  const fold = SHY_OF_FOLD * shareBeforeFold(sheet, points, step);
+  if (fold > LEAST_BEFORE_FOLD) share = Math.min(share, fold);
   while (share > LEAST_SHARE) {
     for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
     system.evaluate(points, 'stiffness');

@@ -66,8 +66,9 @@ export interface Relaxation {
 /** Stops when the slope by z is this share of its own slope: rounding of a few products. */
 const CLOSE = 1e-13;
 const MOST_STEPS = 60;
-/** Newton steps for the slack state: its error falls by ρ/Y each time, 1e-2 at most. */
-const SLACK_STEPS = 7;
+/** Newton steps for the slack state, whose error falls by ρ/Y each time, and where they end: rounding. */
+const SLACK_STEPS = 8;
+const SLACK_CLOSE = 1e-11;
 /** Stress across all that is left may be this share of the scale below 0: what the stop above leaves. */
 const PULLS = 1e-9;
 
@@ -193,11 +194,13 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
       evaluate(material, x11, x22, x12, out);
       const r1 = out[G1]! + (resistance / 4) * (x11 - c[0]);
       const r2 = out[G2]! + (resistance / 4) * (x22 - c[1]);
+      const r3 = out[G3]! + (resistance / 2) * (x12 - c[2]);
+      if (Math.abs(r1) + Math.abs(r2) + Math.abs(r3) <= SLACK_CLOSE * resistance) break;
       const [h11, h22] = [out[H11]! + resistance / 4, out[H22]! + resistance / 4];
       const [s1, s2] = solveSymmetric(h11, h22, out[H12]!, -r1, -r2);
       x11 += s1;
       x22 += s2;
-      x12 -= (out[G3]! + (resistance / 2) * (x12 - c[2])) / (out[H33]! + resistance / 2);
+      x12 -= r3 / (out[H33]! + resistance / 2);
     }
     const [z11, z22, z12] = [x11 - c[0], x22 - c[1], x12 - c[2]];
     if (!(z11 >= 0 && z22 >= 0 && z11 * z22 >= z12 * z12)) return false;

@@ -1,0 +1,80 @@
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { materials } from './check/materials.ts';
+import { sheetOf, solverOf } from './check/sheets.ts';
+import { linearLaw } from './law.ts';
+import { structuredRectangle } from './mesh/structured-rectangle.ts';
+
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** Small sheets with anything at all done to their nodes: pulled, squeezed, crossed over, twisted. */
+const problems = fc.record({
+  nx: fc.integer({ min: 1, max: 4 }),
+  ny: fc.integer({ min: 1, max: 4 }),
+  width: number(5, 500),
+  height: number(5, 500),
+  angle: number(-4, 4),
+  // Couplings beyond those that make W convex in C are among them.
+  material: materials(0.6),
+  friction: fc.constantFrom(0, 0, 1e-4),
+  cord: fc.boolean(),
+  moves: fc.array(
+    fc.record({
+      kind: fc.constantFrom('held', 'pin', 'pin', 'slide', 'none', 'none'),
+      x: number(-0.6, 1.2),
+      y: number(-0.6, 1.2),
+    }),
+    { minLength: 25, maxLength: 25 },
+  ),
+});
+
+test('ME19: whatever is asked, the answer is finite, and balanced or said not to be', () => {
+  let [converged, gave, asked] = [0, 0, 0];
+  fc.assert(
+    fc.property(problems, (p) => {
+      const mesh = structuredRectangle(p.width, p.height, p.nx, p.ny, 'alternate');
+      const constrained = Array.from({ length: mesh.points.length / 2 }, (_, node) => {
+        const [x, y] = [mesh.points[2 * node]!, mesh.points[2 * node + 1]!];
+        const move = p.moves[node]!;
+        return {
+          kind: move.kind,
+          node,
+          x: x + move.x * p.width * (node % 3 === 0 ? 0.1 : 0.5),
+          y: y + move.y * p.height * (node % 3 === 0 ? 0.1 : 0.5),
+        };
+      });
+      const of = (kind: string) =>
+        constrained.filter((one) => one.kind === kind).map(({ node, x, y }) => ({ node, x, y }));
+      const question = {
+        ...sheetOf(mesh, p.material, p.angle),
+        cords: p.cord ? [{ edge: 0, law: linearLaw(1) }] : [],
+        friction: p.friction,
+        held: of('held'),
+        pins: of('pin'),
+        slides: of('slide').map(({ node, x, y }) => ({ node, ax: x, ay: y, bx: x + 1, by: y + 2 })),
+      };
+      const result = solverOf(question).solve();
+      for (const part of [result.points, result.reactions, result.stretch, result.stress])
+        expect(part.every(Number.isFinite)).toBe(true);
+      expect(Number.isFinite(result.energy + result.residual)).toBe(true);
+      expect(result.use.every((use) => use >= 0 && use < 1)).toBe(true);
+      asked++;
+      converged += result.converged ? 1 : 0;
+      gave += result.gaveWay.length > 0 ? 1 : 0;
+      // What arrived is where it was to go; what did not is named.
+      const named = new Set(result.gaveWay.map(({ node }) => node));
+      const released = new Set(result.released.map((k) => question.pins[k]!.node));
+      for (const { node, x, y } of [...question.held, ...question.pins]) {
+        if (named.has(node) || released.has(node)) continue;
+        // Ways shorter than 1e-13 of the piece are not taken.
+        expect(
+          Math.hypot(result.points[2 * node]! - x, result.points[2 * node + 1]! - y),
+        ).toBeLessThan(1e-9);
+      }
+    }),
+    { numRuns: 2000 },
+  );
+  console.log(asked, converged, gave);
+  expect(converged).toBeGreaterThan(0.9 * asked);
+  expect(gave).toBeGreaterThan(0.05 * asked);
+});
