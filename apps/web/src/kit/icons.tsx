@@ -2,6 +2,7 @@
 const PATHS = {
   add: 'M12 5v14M5 12h14',
   back: 'M14.5 5.5 8 12l6.5 6.5',
+  onward: 'M9.5 5.5 16 12l-6.5 6.5',
   close: 'M6 6l12 12M18 6 6 18',
   done: 'M5 12.5l4.5 4.5L19 7.5',
   more: 'M5 7h14M5 12h9M5 17h5',
@@ -28,6 +29,8 @@ const PATHS = {
   evidence: 'M4 9h13v11H4zM4 5.5h13M4 4v3M8.3 4.5v2M12.7 4.5v2M17 4v3M8.3 9v11M12.7 9v11M4 14.5h13',
   /* Front of a vest. */
   pieces: 'M8 4v3.5c0 2-1.5 3.5-3 4V20h14v-8.5c-1.5-.5-3-2-3-4V4h-2c0 4-4 4-4 0z',
+  /* A piece on tiles, held by pins. */
+  mat: 'M3 3.5h18v17H3zM12 3.5v17M3 12h18M7 8.5h10l-1 8H8zM7 7v.2M17 7v.2M7.5 18v.2M16.5 18v.2',
   /* Hung up to dry, a drop below. */
   after:
     'M3 4.5h18M7 4.5v8.5h10V4.5M12 16c-1.5 1.8-2.2 2.7-2.2 3.5a2.2 2.2 0 0 0 4.4 0c0-.8-.7-1.7-2.2-3.5z',

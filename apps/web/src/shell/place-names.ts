@@ -6,6 +6,7 @@ export const PLACE_NAMES = [
   'yarn',
   'evidence',
   'pieces',
+  'mat',
   'after',
 ] as const;
 

@@ -22,5 +22,6 @@ export const PLACES: Readonly<Record<PlaceName, Place>> = {
   yarn: place('Yarn', 'yarn', () => import('../screens/yarn/index.tsx')),
   evidence: place('Evidence', 'evidence', () => import('../screens/evidence/index.tsx')),
   pieces: place('Pieces', 'pieces', () => import('../screens/pieces/index.tsx')),
+  mat: place('Mat', 'mat', () => import('../screens/mat/index.tsx')),
   after: place('After', 'after', () => import('../screens/after/index.tsx')),
 };

@@ -22,5 +22,6 @@ export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
   yarn: 'Yarn',
   evidence: 'Evidence',
   pieces: 'Pieces',
+  mat: 'Mat',
   after: 'After',
 };

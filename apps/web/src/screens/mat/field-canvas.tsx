@@ -1,0 +1,77 @@
+import { useEffect, useRef, useState } from 'react';
+import { type FieldPainter, fieldPainter } from './field-painter.ts';
+import type { MatFrame } from './mat-frame.ts';
+import { nodeField } from './node-field.ts';
+
+/** Pixels of a canvas side that every device has. */
+const LARGEST = 4096;
+
+/** A field as it is painted: places on the mat, mm, and the use of stretch of each triangle. */
+export interface ShownField {
+  readonly points: Float32Array;
+  readonly triangles: Uint32Array;
+  readonly use: Float32Array;
+}
+
+/** The stretch of the piece in colour, under everything else. Its numbers are in the text beside it. */
+export const FieldCanvas = ({
+  frame,
+  field,
+  most,
+}: {
+  frame: MatFrame;
+  field: ShownField;
+  most: number;
+}) => {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const painter = useRef<FieldPainter | null>(null);
+  const [missing, setMissing] = useState(false);
+  useEffect(() => {
+    const element = canvas.current;
+    if (element === null) return;
+    const start = (): void => {
+      painter.current = fieldPainter(element);
+      setMissing(painter.current === null);
+    };
+    const lost = (event: Event): void => {
+      event.preventDefault();
+      setMissing(true);
+    };
+    start();
+    element.addEventListener('webglcontextlost', lost);
+    element.addEventListener('webglcontextrestored', start);
+    return () => {
+      element.removeEventListener('webglcontextlost', lost);
+      element.removeEventListener('webglcontextrestored', start);
+    };
+  }, []);
+  const [width, height] = [frame.width * frame.scale, frame.height * frame.scale];
+  const dense = Math.min(globalThis.devicePixelRatio || 1, 2, LARGEST / Math.max(width, height, 1));
+  // Painted after every change of what it shows: a canvas forgets when its size is set.
+  useEffect(() => {
+    if (missing) return;
+    const { points, triangles, use } = field;
+    painter.current?.paint({
+      points,
+      triangles,
+      use: nodeField(triangles, use, points.length / 2),
+      most,
+      view: frame,
+    });
+  }, [field, most, frame, missing]);
+  return (
+    <>
+      <canvas
+        ref={canvas}
+        className="df-mat-field"
+        width={Math.round(width * dense)}
+        height={Math.round(height * dense)}
+      />
+      {missing && (
+        <p className="df-mat-nofield df-soft">
+          This device does not draw the colours of the stretch; its numbers are below.
+        </p>
+      )}
+    </>
+  );
+};

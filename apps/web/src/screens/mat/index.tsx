@@ -1,0 +1,272 @@
+import { USUAL_MAT, USUAL_STOCK } from '@dryflat/record/block';
+import { useEffect, useId, useMemo, useState } from 'react';
+import {
+  announce,
+  Button,
+  Card,
+  ChoiceChips,
+  FaultList,
+  Notice,
+  useLandmarkName,
+  useLengths,
+} from '../../kit/index.ts';
+import { useGarment, useView } from '../../store/index.ts';
+import { inPiece, type MatChoices } from '../../worker/mat/index.ts';
+import { AtHandForm } from './at-hand.tsx';
+import { ChosenPin, MovedPins } from './chosen-pin.tsx';
+import { Legend } from './legend.tsx';
+import './mat.css';
+import { countOf, PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.ts';
+import { Measures } from './measures.tsx';
+import { endOfScale } from './node-field.ts';
+import { nudgeOf } from './nudge.ts';
+import { PinList } from './pin-list.tsx';
+import { CouldNot, OrderAndEase, PlanNotices } from './plan-notes.tsx';
+import { Stage } from './stage.tsx';
+import { type Mat, type Planning, useMat } from './use-mat.ts';
+
+/** A piece on its mat: which pins where, in which order, and what it will not do. */
+const Screen = () => {
+  const { record, change, readOnly } = useGarment();
+  const [piece, setPiece] = useState<string | null>(null);
+  const [gentle, setGentle] = useState(true);
+  const { stock = USUAL_STOCK, mat: board = USUAL_MAT, sewn = false } = record.plan;
+  const choices = useMemo((): MatChoices => ({ piece, gentle, pinned: [] }), [piece, gentle]);
+  const mat = useMat(record, choices);
+  const names = mat.planned?.pieces ?? [];
+  return (
+    <>
+      <Card title="On the mat">
+        {names.length > 1 && (
+          <ChoiceChips
+            label="Which piece"
+            value={piece ?? mat.planned?.piece.name ?? null}
+            onChange={setPiece}
+            choices={names.map((name) => ({ value: name, label: pieceWord(name) }))}
+          />
+        )}
+        <div className="df-columns">
+          <ChoiceChips
+            label="How far to pull"
+            value={gentle ? 'gently' : 'to measure'}
+            onChange={(value) => setGentle(value === 'gently')}
+            choices={[
+              { value: 'gently', label: 'Gently', note: 'No more than is called safe' },
+              { value: 'to measure', label: 'To measure', note: 'As far as the fabric goes' },
+            ]}
+          />
+          <ChoiceChips
+            label="How it lies"
+            value={sewn ? 'sewn' : 'apart'}
+            onChange={(value) =>
+              change((draft) => {
+                draft.plan.sewn = value === 'sewn';
+              })
+            }
+            readOnly={readOnly}
+            choices={[
+              { value: 'apart', label: 'Pieces apart' },
+              { value: 'sewn', label: 'Sewn, two layers' },
+            ]}
+          />
+        </div>
+        <AtHandForm
+          stock={stock}
+          mat={board}
+          assumed={record.plan.stock === undefined || record.plan.mat === undefined}
+          change={(part) =>
+            change((draft) => {
+              Object.assign(draft.plan, structuredClone(part));
+            })
+          }
+        />
+        <PlanningLine
+          planning={mat.planning}
+          hasPlan={mat.planned !== null}
+          plan={() => mat.plan()}
+          cancel={mat.cancel}
+        />
+      </Card>
+      {mat.planned && <OnMat mat={mat} />}
+    </>
+  );
+};
+export default Screen;
+
+const PlanningLine = ({
+  planning,
+  hasPlan,
+  plan,
+  cancel,
+}: {
+  planning: Planning;
+  hasPlan: boolean;
+  plan: () => void;
+  cancel: () => void;
+}) => {
+  if (planning.at === 'ready') return null;
+  if (planning.at === 'working')
+    return (
+      <section className="df-planning" aria-label="The plan is being worked out">
+        <progress max={1} value={planning.done} aria-label="Share of the plan that is done" />
+        <span>
+          {hasPlan
+            ? 'Working out a new plan; the one below is the last'
+            : 'Working out where pins go'}
+          : {percent(planning.done)}
+        </span>
+        <Button onPress={cancel}>Cancel</Button>
+      </section>
+    );
+  return (
+    <>
+      {planning.at === 'stopped' && <p>The plan was cancelled.</p>}
+      {planning.at === 'faults' && <FaultList faults={planning.faults} />}
+      {planning.at === 'broken' && (
+        <Notice tone="wrong">The plan failed, which is our mistake: {planning.message}.</Notice>
+      )}
+      <div>
+        <Button look="main" onPress={plan}>
+          Work it out
+        </Button>
+      </div>
+    </>
+  );
+};
+
+const OnMat = ({ mat }: { mat: Mat }) => {
+  const planned = mat.planned!;
+  const { plan } = planned;
+  const [wanted, choose] = useState(0);
+  const [closer, setCloser] = useState(false);
+  const { units } = useView();
+  const help = useId();
+  const chosen = Math.min(wanted, plan.pins.length - 1);
+  const pin = plan.pins[chosen];
+  const most = endOfScale(mat.lying?.worst.use ?? plan.stretchUse.max);
+  const moved = useMemo(
+    () =>
+      new Set(
+        plan.pins.flatMap(({ xMm, yMm }, k) => {
+          const [x, y] = mat.places[k] ?? [xMm, yMm];
+          return Math.hypot(x - xMm, y - yMm) > 0.01 ? [k] : [];
+        }),
+      ),
+    [plan, mat.places],
+  );
+  const still = mat.cloth === null || mat.planning.at === 'working';
+  const move = (dx: number, dy: number): void => {
+    const [x, y] = mat.places[chosen]!;
+    if (!still && pin?.kind !== 'wire') mat.place(chosen, x + dx, y + dy);
+  };
+  const onKeyDown = (event: React.KeyboardEvent): void => {
+    const step = { PageUp: -1, PageDown: 1 }[event.key];
+    if (step) choose(Math.min(plan.pins.length - 1, Math.max(0, chosen + step)));
+    const nudge = nudgeOf(event.key, event.shiftKey, units);
+    if (nudge) move(nudge.dx, nudge.dy);
+    if (step || nudge) event.preventDefault();
+  };
+  useToldMoves(mat, moved);
+  const planAgain = (): void => mat.plan(askedPins(mat, moved));
+  return (
+    <>
+      <div className="df-mat-columns">
+        <section className="df-card" aria-label={`${pieceWord(plan.name)} on the mat`}>
+          <h2>
+            {pieceWord(plan.name)}, <PinCounts mat={mat} />
+          </h2>
+          <Stage
+            planned={planned}
+            cloth={mat.cloth}
+            lying={mat.lying}
+            places={mat.places}
+            chosen={chosen}
+            most={most}
+            closer={closer}
+            choose={choose}
+            place={still ? () => {} : mat.place}
+            onKeyDown={onKeyDown}
+            describedBy={help}
+            chosenLabel={pin ? `${PIN_WORDS[pin.kind]} ${pin.order} of ${plan.pins.length}` : ''}
+          />
+          <div className="df-row">
+            <Button look="quiet" onPress={() => setCloser(!closer)}>
+              {closer ? 'The whole piece' : 'Closer'}
+            </Button>
+            {mat.cloth === null && mat.handBroken === null && (
+              <span role="status">Laying the fabric out…</span>
+            )}
+          </div>
+          <p className="df-soft" id={help}>
+            Drag a pin and the fabric follows. On the keyboard, arrows move the chosen pin by a mark
+            of the tape, with shift further; Page Up and Page Down choose another.
+          </p>
+          {mat.handBroken && <Notice tone="wrong">{mat.handBroken}</Notice>}
+          <ChosenPin
+            planned={planned}
+            places={mat.places}
+            lying={mat.lying}
+            chosen={chosen}
+            choose={choose}
+            move={move}
+            still={still}
+          />
+          <MovedPins count={moved.size} putBack={mat.putBack} planAgain={planAgain} />
+          <Legend planned={planned} lying={mat.lying} most={most} />
+        </section>
+        <section className="df-card" aria-label="What it comes to">
+          <h2>What it comes to</h2>
+          <Measures planned={planned} lying={mat.lying} />
+        </section>
+      </div>
+      <CouldNot planned={planned} />
+      <Card title="Pins in their order">
+        <PlanNotices planned={planned} />
+        <PinList planned={planned} places={mat.places} moved={moved} />
+      </Card>
+      <OrderAndEase planned={planned} />
+    </>
+  );
+};
+
+const PinCounts = ({ mat }: { mat: Mat }) => {
+  const { pinsInAll } = mat.planned!.whole;
+  const counts = PIN_KINDS.filter((kind) => pinsInAll[kind] > 0).map((kind) =>
+    countOf(kind, pinsInAll[kind]),
+  );
+  return counts.length > 0 ? counts.join(', ') : 'no pin';
+};
+
+/** Moved pins as the plan is asked to keep them: through which rest place, to where in the piece. */
+const askedPins = ({ planned, cloth, places }: Mat, moved: ReadonlySet<number>) => {
+  if (planned === null || cloth === null) return [];
+  return [...moved].flatMap((k) => {
+    const ring = cloth.pinRing[k]!;
+    const at = { x: cloth.ringRest[2 * ring]!, y: cloth.ringRest[2 * ring + 1]! };
+    const [px, py] = places[k]!;
+    const { x, y } = inPiece(cloth.frame, { x: px, y: py });
+    // A plan asks with y down, as outlines are drawn.
+    return planned.plan.pins[k]!.along === null ? [{ at, to: { x, y: -y } }] : [];
+  });
+};
+
+/** Speaks what a pin that came to rest changed, for those who do not see the fabric follow. */
+const useToldMoves = ({ lying, planned }: Mat, moved: ReadonlySet<number>): void => {
+  const { length } = useLengths();
+  const name = useLandmarkName();
+  useEffect(() => {
+    if (moved.size === 0 || lying === null || planned === null) return;
+    const timer = setTimeout(() => {
+      const told = planned.plan.measurements.flatMap((each, k) => {
+        const now = lying.reached[k] ?? each.reachedMm.p50Mm;
+        return Math.abs(now - each.reachedMm.p50Mm) < 1
+          ? []
+          : [`${name(each.landmark)} ${length(now)}`];
+      });
+      announce(
+        `${told.length > 0 ? told.join(', ') : 'No measure changed'}. Most stretch used ${percent(lying.worst.use)}.`,
+      );
+    }, 700);
+    return () => clearTimeout(timer);
+  }, [lying, planned, moved.size, length, name]);
+};

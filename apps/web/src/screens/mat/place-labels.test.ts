@@ -1,0 +1,42 @@
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { endOfScale, nodeField } from './node-field.ts';
+import { placeLabels } from './place-labels.ts';
+
+const label = fc.record({
+  x: fc.double({ min: 0, max: 300, noNaN: true }),
+  y: fc.double({ min: 0, max: 300, noNaN: true }),
+  turn: fc.double({ min: 0, max: 6.3, noNaN: true }),
+});
+
+test('M2: labels that are shown lie apart, and the first is always shown', () => {
+  fc.assert(
+    fc.property(fc.array(label, { minLength: 1, maxLength: 40 }), (all) => {
+      const labels = all.map(({ x, y, turn }) => ({
+        x,
+        y,
+        outX: Math.cos(turn),
+        outY: Math.sin(turn),
+        width: 18,
+        height: 14,
+      }));
+      const placed = placeLabels(labels);
+      expect(placed[0]?.shown).toBe(true);
+      const shown = placed.filter((each) => each.shown);
+      shown.forEach((a, i) => {
+        for (const b of shown.slice(i + 1))
+          expect(Math.abs(a.x - b.x) >= 18 || Math.abs(a.y - b.y) >= 14).toBe(true);
+      });
+    }),
+  );
+});
+
+test('M3: a node has the mean of the triangles around it', () => {
+  const triangles = Uint32Array.of(0, 1, 2, 1, 3, 2);
+  const field = nodeField(triangles, Float32Array.of(0.25, 0.75), 5);
+  expect([...field]).toEqual([0.25, 0.5, 0.5, 0.75, 0]);
+});
+
+test('M3: the scale ends at a quarter of what the fabric can do at least, and at all of it at most', () => {
+  expect([0, 0.25, 0.26, 0.9, 3].map(endOfScale)).toEqual([0.25, 0.25, 0.5, 1, 1]);
+});

@@ -1,0 +1,144 @@
+import { Card, landmarkName, Notice, useLandmarkName, useLengths } from '../../kit/index.ts';
+import { useView } from '../../store/index.ts';
+import type { Planned } from '../../worker/mat/index.ts';
+import { useSentences } from '../result/craft-sentence.ts';
+import { percent } from './mat-words.ts';
+
+/** Sentences of the plan begin with or hold the name of a landmark by its id. */
+const useNamed = (planned: Planned): ((text: string) => string) => {
+  const { words } = useView();
+  const { own } = useSentences();
+  const ids = planned.plan.measurements
+    .map(({ landmark }) => landmark)
+    .sort((a, b) => b.length - a.length);
+  return (text) => {
+    const named = ids.reduce(
+      (told, id) =>
+        id.includes('-') || told.startsWith(`${id}:`)
+          ? told.replaceAll(id, landmarkName(id, words).toLowerCase())
+          : told,
+      text,
+    );
+    const said = own(named);
+    return `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
+  };
+};
+
+/** What was wanted and is not reached, and why; what more pins would give. */
+export const CouldNot = ({ planned }: { planned: Planned }) => {
+  const told = useNamed(planned);
+  const { couldNot, moreStock } = planned.plan;
+  return (
+    <Card title="What it will not do">
+      {couldNot.length === 0 ? (
+        <p>Everything that was wanted is reached.</p>
+      ) : (
+        <ul className="df-plain-list">
+          {couldNot.map(({ what, why }) => (
+            <li key={what}>
+              <strong>{told(what)}</strong>:{' '}
+              {told(why).replace(/^./, (first) => first.toLowerCase())}.
+            </li>
+          ))}
+        </ul>
+      )}
+      {moreStock.length > 0 && (
+        <>
+          <h3>What more pins would buy</h3>
+          <ul className="df-plain-list">
+            {moreStock.map(({ what, gains }) => (
+              <li key={what}>
+                <strong>{what}</strong>: {told(gains).replace(/^./, (first) => first.toLowerCase())}
+                .
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </Card>
+  );
+};
+
+/** How this order compares with going hem, top, sides; and the same pins with less stretch. */
+export const OrderAndEase = ({ planned }: { planned: Planned }) => {
+  const { length } = useLengths();
+  const name = useLandmarkName();
+  const { movedPins, gentler, beforeSewing, scallopMm, measurements } = planned.plan;
+  const called = (id: string) => {
+    const found = measurements.find((each) => each.name === id);
+    return found ? name(found.landmark) : id;
+  };
+  return (
+    <Card title="Order, and a gentler pull">
+      <p>
+        Placed in this order, <strong>{pinsThat(movedPins.thisOrder)}</strong> to be set again. Hem
+        first, then the top, then the sides, it would be <strong>{movedPins.naiveOrder}</strong>.
+      </p>
+      <p>
+        Between two pins the edge draws in by <strong>{length(scallopMm.max)}</strong> at the
+        deepest.
+      </p>
+      {gentler.length > 1 && (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
+        <section className="df-scroll-table" tabIndex={0} aria-label="With less stretch">
+          <table>
+            <caption>The same pins with less stretch</caption>
+            <thead>
+              <tr>
+                <td />
+                {gentler.map((each, k) => (
+                  <th scope="col" key={each.share}>
+                    {k === 0 ? 'as planned' : `${percent(each.share)} of it`}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {gentler[0]!.reached.map(({ name: id }, row) => (
+                <tr key={id}>
+                  <th scope="row">{called(id)}</th>
+                  {gentler.map((each) => (
+                    <td key={each.share}>{length(each.reached[row]!.mm)}</td>
+                  ))}
+                </tr>
+              ))}
+              <tr>
+                <th scope="row">Largest stretch over its wet size</th>
+                {gentler.map((each) => (
+                  <td key={each.share}>
+                    {percent(each.largestStretch)}
+                    {each.beyondSafe.length > 0 && ', beyond what is called safe'}
+                  </td>
+                ))}
+              </tr>
+            </tbody>
+          </table>
+        </section>
+      )}
+      {beforeSewing && (
+        <p>
+          Blocked before it was sewn, the same wish would have given{' '}
+          {beforeSewing
+            .map(({ name: id, mm }) => `${called(id).toLowerCase()} ${length(mm)}`)
+            .join(', ')}
+          .
+        </p>
+      )}
+    </Card>
+  );
+};
+
+const pinsThat = (count: number): string =>
+  count === 0 ? 'no pin has' : count === 1 ? 'one pin has' : `${count} pins have`;
+
+/** Cautions and doubts of the whole plan. */
+export const PlanNotices = ({ planned }: { planned: Planned }) => {
+  const told = useNamed(planned);
+  return planned.whole.notices
+    .filter(({ code }) => code !== 'one-at-a-time')
+    .map(({ code, text }) => (
+      <Notice key={code} tone={code === 'count-pins' ? 'plain' : 'unsure'}>
+        {told(text)}
+      </Notice>
+    ));
+};

@@ -1,0 +1,154 @@
+import { useMemo, useRef } from 'react';
+import { useSheet } from '../../schematic/use-sheet.ts';
+import type { Cloth, Lying, Planned } from '../../worker/mat/index.ts';
+import { FieldCanvas, type ShownField } from './field-canvas.tsx';
+import { frameOf, type MatFrame, outlinePath, tileLines } from './mat-frame.ts';
+import { MeasureLines } from './measure-lines.tsx';
+import { outwardAt } from './outward.ts';
+import { PinsLayer } from './pins-layer.tsx';
+import type { PinPlaces } from './use-mat.ts';
+import { usePinDrag } from './use-pin-drag.ts';
+
+export interface StageProps {
+  readonly planned: Planned;
+  readonly cloth: Cloth | null;
+  readonly lying: Lying | null;
+  readonly places: PinPlaces;
+  readonly chosen: number;
+  readonly most: number;
+  readonly closer: boolean;
+  readonly describedBy: string;
+  readonly choose: (pin: number) => void;
+  readonly place: (pin: number, x: number, y: number) => void;
+  /** What the keys do to the chosen pin. */
+  readonly onKeyDown: (event: React.KeyboardEvent) => void;
+  readonly chosenLabel: string;
+}
+
+/** Tallest drawing, as a share of the window. */
+const TALLEST = 0.72;
+
+/** The piece on its mat: tiles, the stretch in colour, outlines, measures and pins. */
+export const Stage = (props: StageProps) => {
+  const { planned, cloth, lying, places, chosen, most, closer, choose, place } = props;
+  const around = useRef<HTMLDivElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
+  const { width, rem } = useSheet(around);
+  const frame = useMemo(
+    () => frameOf(planned, width, TALLEST * globalThis.innerHeight, closer),
+    [planned, width, closer],
+  );
+  const fixed = useMemo(
+    () => new Set(planned.plan.pins.flatMap(({ kind }, k) => (kind === 'wire' ? [k] : []))),
+    [planned],
+  );
+  const asPlanned = useMemo(() => plannedField(planned), [planned]);
+  const field = useMemo(
+    () => (cloth && lying ? { ...lying, triangles: cloth.triangles } : asPlanned),
+    [cloth, lying, asPlanned],
+  );
+  usePinDrag(stage, { frame, places, fixed, choose, place, still: cloth === null });
+  const [x, y] = places[chosen] ?? [0, 0];
+  return (
+    <div className="df-mat-around" ref={around}>
+      <section className="df-mat-scroll" aria-label="The mat" {...(closer && { tabIndex: 0 })}>
+        <div
+          ref={stage}
+          className="df-mat-stage"
+          data-busy={cloth === null || undefined}
+          style={{ width: frame.width * frame.scale, height: frame.height * frame.scale }}
+        >
+          <Tiles frame={frame} planned={planned} />
+          <FieldCanvas frame={frame} field={field} most={most} />
+          <Drawing {...props} frame={frame} rem={rem} />
+          {places.length > 0 && (
+            <button
+              type="button"
+              className="df-mat-chosen"
+              aria-label={props.chosenLabel}
+              aria-describedby={props.describedBy}
+              style={{ left: (x - frame.x) * frame.scale, top: (y - frame.y) * frame.scale }}
+              onKeyDown={props.onKeyDown}
+            />
+          )}
+        </div>
+      </section>
+    </div>
+  );
+};
+
+const plannedField = ({ plan }: Planned): ShownField => {
+  const { points, triangles, use } = plan.stretchUse.field;
+  return {
+    points: Float32Array.from(points),
+    triangles: Uint32Array.from(triangles),
+    use: Float32Array.from(use),
+  };
+};
+
+const Tiles = ({ frame, planned }: { frame: MatFrame; planned: Planned }) => (
+  <svg className="df-mat-tiles" aria-hidden="true">
+    <path d={tileLines(frame, planned.mat)} />
+  </svg>
+);
+
+const Drawing = ({
+  planned,
+  cloth,
+  lying,
+  places,
+  chosen,
+  frame,
+  rem,
+}: StageProps & { frame: MatFrame; rem: number }) => {
+  const { outlines, pins } = planned.plan;
+  const pinned = useMemo(
+    () =>
+      cloth && lying
+        ? [...cloth.ring].map((node) => ({
+            x: lying.points[2 * node]!,
+            y: lying.points[2 * node + 1]!,
+          }))
+        : outlines.pinned,
+    [cloth, lying, outlines],
+  );
+  const still = useMemo(
+    () => [outlinePath(outlines.rest, frame), outlinePath(outlines.wanted, frame)],
+    [outlines, frame],
+  );
+  const out = useMemo(
+    () => pins.map(({ xMm, yMm }) => outwardAt(outlines.pinned, { x: xMm, y: yMm })),
+    [pins, outlines],
+  );
+  const loose = useMemo(() => new Set(lying?.loose ?? []), [lying]);
+  return (
+    <svg
+      className="df-mat-drawing"
+      role="img"
+      aria-label={`${planned.piece.name} on the mat with ${pins.length} things that hold it; all of it is told in the lists`}
+    >
+      <path className="df-mat-rest" d={still[0]} />
+      <path className="df-mat-wanted" d={still[1]} />
+      <path className="df-mat-pinned" d={outlinePath(pinned, frame)} />
+      {cloth && lying && (
+        <MeasureLines rulers={cloth.rulers} points={lying.points} frame={frame} rem={rem} />
+      )}
+      {lying && (
+        <path
+          className="df-mat-worst"
+          d="M-5 -5L5 5M-5 5L5 -5"
+          transform={`translate(${(lying.worst.x - frame.x) * frame.scale} ${(lying.worst.y - frame.y) * frame.scale})`}
+        />
+      )}
+      <PinsLayer
+        pins={pins}
+        places={places}
+        frame={frame}
+        chosen={chosen}
+        rem={rem}
+        loose={loose}
+        out={out}
+      />
+    </svg>
+  );
+};

@@ -1,0 +1,167 @@
+import {
+  measured,
+  openSheet,
+  type PiecePlan,
+  type PieceSheet,
+  type PieceToBlock,
+  type PinPlaced,
+  rulersOf,
+} from '@dryflat/engine/blocking';
+import type { Point } from '@dryflat/engine/garment';
+import type { Constraints, Equilibrium } from '@dryflat/engine/membrane';
+import { ok, type Result } from '@dryflat/engine/units';
+import { type Frame, frameOf, inPiece, nearestIndex, onMat, onSegment } from './on-mat.ts';
+import type { Cloth, Lying, Places } from './protocol.ts';
+
+/** Nodes of the mesh that is dragged: as many as the plan has, so that they are the same nodes. */
+export const HAND_NODES = 800;
+
+/** What one thing on the mat does to nodes of the edge: their places seen from its own. */
+interface Grip {
+  readonly holds: readonly { readonly node: number; readonly dx: number; readonly dy: number }[];
+  /** Nodes of a wire, in order: those between its ends slide along the line through them. */
+  readonly wire: readonly number[];
+  readonly ring: number;
+}
+
+/** A piece under the hand: put its pins anywhere, and it says how it lies. */
+export interface Hand {
+  readonly cloth: Cloth;
+  /** `places` on the mat, one for each of `plan.pins`. */
+  readonly lie: (places: Places) => Lying;
+}
+
+/**
+ * Opens a planned piece with its pins where the plan has them. The first `lie` solves from rest, each
+ * later one from where the piece lies. Faults as `openSheet` has them.
+ */
+export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => {
+  const opened = openSheet(piece, HAND_NODES);
+  if (!opened.ok) return opened;
+  const sheet = opened.value;
+  if (sheet.ring.length !== plan.outlines.rest.length)
+    throw new Error('the plan was made on another mesh');
+  const frame = frameOf(
+    sheet.ring.map(({ rest }) => rest),
+    plan.outlines.rest,
+  );
+  const ringPlaces = plan.outlines.pinned;
+  const grips = plan.pins.map((pin) => gripOf(pin, sheet, ringPlaces));
+  const rulers = rulersOf(sheet);
+  return ok({
+    cloth: {
+      frame,
+      triangles: sheet.mesh.triangles,
+      ring: Uint32Array.from(sheet.ring, ({ node }) => node),
+      ringRest: Float32Array.from(sheet.ring.flatMap(({ rest }) => [rest.x, -rest.y])),
+      ringKinds: sheet.ring.map(({ kind }) => kind),
+      pinRing: grips.map(({ ring }) => ring),
+      wires: grips.map(({ wire }) =>
+        wire.length > 0 ? ([wire[0]!, wire.at(-1)!] as const) : null,
+      ),
+      rulers: rulers.map(({ from, to }) => [sheet.ring[from]!.node, sheet.ring[to]!.node] as const),
+    },
+    lie: (places) => {
+      const { constraints, owners } = constraintsOf(grips, places, frame);
+      const set = sheet.solver.constrain(constraints);
+      if (!set.ok) throw new Error(set.faults.map(({ problem }) => problem).join('; '));
+      const eq = sheet.solver.solve();
+      return {
+        ...fieldOf(sheet, eq, frame),
+        ...pinsOf(eq, owners, grips.length, constraints.pins.length),
+        reached: rulers.map((ruler) => measured(ruler, sheet.ring, eq.points)),
+        converged: eq.converged,
+        iterations: eq.iterations,
+      };
+    },
+  });
+};
+
+const gripOf = (pin: PinPlaced, { ring, spacing }: PieceSheet, places: readonly Point[]): Grip => {
+  const at = { x: pin.xMm, y: pin.yMm };
+  const nearest = nearestIndex(places, at);
+  const hold = (k: number) => ({
+    node: ring[k]!.node,
+    dx: places[k]!.x - at.x,
+    dy: places[k]!.y - at.y,
+  });
+  if (pin.along === null)
+    return { holds: [{ node: ring[nearest]!.node, dx: 0, dy: 0 }], wire: [], ring: nearest };
+  const under = onSegment(places, at, pin.along, spacing / 2);
+  const within = under.length > 0 ? under : [nearest];
+  if (pin.kind === 'comb' || within.length < 3)
+    return { holds: within.map(hold), wire: [], ring: nearest };
+  return {
+    holds: [hold(within[0]!), hold(within.at(-1)!)],
+    wire: within.map((k) => ring[k]!.node),
+    ring: nearest,
+  };
+};
+
+/** Constraints of the sheet, whose y runs up, and which pin each belongs to: pins, then slides. */
+const constraintsOf = (grips: readonly Grip[], places: Places, frame: Frame) => {
+  const taken = new Set<number>();
+  const pins: { node: number; x: number; y: number }[] = [];
+  const slides: Constraints['slides'][number][] = [];
+  const owners: { pins: number[]; slides: number[] } = { pins: [], slides: [] };
+  const free = (node: number): boolean => !taken.has(node) && taken.add(node).size > 0;
+  // Wires last: their ends belong to the pins that are there, and the line follows those.
+  const order = [...grips.keys()].sort((a, b) => grips[a]!.wire.length - grips[b]!.wire.length);
+  for (const k of order) {
+    const [x, y] = places[k]!;
+    for (const { node, dx, dy } of grips[k]!.holds)
+      if (free(node)) {
+        pins.push({ node, ...inPiece(frame, { x: x + dx, y: y + dy }) });
+        owners.pins.push(k);
+      }
+  }
+  const target = new Map(pins.map((pin) => [pin.node, pin]));
+  grips.forEach(({ wire }, k) => {
+    const [a, b] = [target.get(wire[0]!), target.get(wire.at(-1)!)];
+    if (a === undefined || b === undefined) return;
+    for (const node of wire.slice(1, -1))
+      if (free(node)) {
+        slides.push({ node, ax: a.x, ay: a.y, bx: b.x, by: b.y });
+        owners.slides.push(k);
+      }
+  });
+  return {
+    constraints: { held: [], pins, slides } satisfies Constraints,
+    owners: [...owners.pins, ...owners.slides],
+  };
+};
+
+const fieldOf = (sheet: PieceSheet, eq: Equilibrium, frame: Frame) => {
+  const { triangles } = sheet.mesh;
+  const points = new Float32Array(eq.points.length);
+  for (let k = 0; k < points.length; k += 2) {
+    const { x, y } = onMat(frame, { x: eq.points[k]!, y: eq.points[k + 1]! });
+    points[k] = x;
+    points[k + 1] = y;
+  }
+  const use = Float32Array.from({ length: triangles.length / 3 }, (_, t) =>
+    Math.max(0, eq.use[2 * t]!, eq.use[2 * t + 1]!),
+  );
+  const t = use.reduce((best, each, k) => (each > use[best]! ? k : best), 0);
+  const middle = (axis: 0 | 1) =>
+    [0, 1, 2].reduce((sum, k) => sum + points[2 * triangles[3 * t + k]! + axis]! / 3, 0);
+  const along = eq.use[2 * t]! >= eq.use[2 * t + 1]! ? 'width' : 'length';
+  return { points, use, worst: { use: use[t]!, x: middle(0), y: middle(1), along } } as const;
+};
+
+const pinsOf = (eq: Equilibrium, owners: readonly number[], count: number, pins: number) => {
+  const pulls = new Float64Array(count);
+  owners.forEach((k, i) => {
+    pulls[k]! += Math.hypot(eq.reactions[2 * i]!, eq.reactions[2 * i + 1]!);
+  });
+  const slack = new Set(eq.released);
+  const loose = [...pulls.keys()].filter((k) => {
+    const own = owners.flatMap((owner, i) => (owner === k && i < pins ? [i] : []));
+    return own.length > 0 && own.every((i) => slack.has(i));
+  });
+  const short = eq.gaveWay.map(({ kind, index, short: mm }) => ({
+    pin: owners[kind === 'slide' ? pins + index : index]!,
+    mm,
+  }));
+  return { pulls: [...pulls], loose, short };
+};

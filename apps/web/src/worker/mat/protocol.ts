@@ -1,0 +1,103 @@
+import type {
+  BlockPlan,
+  EdgeKind,
+  MatSpec,
+  PiecePlan,
+  PieceToBlock,
+} from '@dryflat/engine/blocking';
+import type { Fault } from '@dryflat/engine/units';
+import type { GarmentRecord } from '@dryflat/record';
+import type { Frame } from './on-mat.ts';
+
+export interface MatChoices {
+  /** Name of the piece that is planned; the first where it is null or the garment has no such piece. */
+  readonly piece: string | null;
+  readonly gentle: boolean;
+  /** Pins that the knitter moved, which the plan is made around. */
+  readonly pinned: NonNullable<PieceToBlock['pinned']>;
+}
+
+/** A plan for one piece, with what it was made from. */
+export interface Planned {
+  /** Names of all pieces of the garment. */
+  readonly pieces: readonly string[];
+  readonly piece: PieceToBlock;
+  readonly plan: PiecePlan;
+  readonly whole: BlockPlan;
+  readonly mat: MatSpec;
+}
+
+export interface PlanAsk {
+  readonly kind: 'plan';
+  readonly turn: number;
+  readonly record: GarmentRecord;
+  readonly choices: MatChoices;
+}
+
+/** Where things of a plan are put: a place on the mat for each of `plan.pins`, x and y, mm. */
+export type Places = readonly (readonly [number, number])[];
+
+export interface OpenAsk {
+  readonly kind: 'open';
+  readonly turn: number;
+  readonly piece: PieceToBlock;
+  readonly plan: PiecePlan;
+}
+
+export interface MoveAsk {
+  readonly kind: 'move';
+  readonly turn: number;
+  readonly places: Places;
+}
+
+export type MatAsk = PlanAsk | OpenAsk | MoveAsk;
+
+/** What does not change while pins are moved. */
+export interface Cloth {
+  readonly frame: Frame;
+  /** Three node indices per triangle. */
+  readonly triangles: Uint32Array;
+  /** Node indices around the edge. */
+  readonly ring: Uint32Array;
+  /** Rest places of the ring, x and y as in the piece's outline, mm. */
+  readonly ringRest: Float32Array;
+  readonly ringKinds: readonly EdgeKind[];
+  /** Ring index that each of `plan.pins` goes through: its middle for combs and wires. */
+  readonly pinRing: readonly number[];
+  /** Nodes at both ends of each of `plan.pins` that is a wire, which follows the pins there; null for others. */
+  readonly wires: readonly (readonly [number, number] | null)[];
+  /** Nodes at both ends of each dimension of the piece. */
+  readonly rulers: readonly (readonly [number, number])[];
+}
+
+/** How the piece lies. */
+export interface Lying {
+  /** x and y of each node on the mat, mm. */
+  readonly points: Float32Array;
+  /** The larger use of stretch along both lines of each triangle, 0 to 1. */
+  readonly use: Float32Array;
+  readonly worst: {
+    readonly use: number;
+    readonly x: number;
+    readonly y: number;
+    readonly along: 'width' | 'length';
+  };
+  /** Length now of each dimension of the piece, mm. */
+  readonly reached: readonly number[];
+  /** N at each of `plan.pins`. */
+  readonly pulls: readonly number[];
+  /** Indices of pins that the fabric pushes rather than pulls at, so that it lies clear of them. */
+  readonly loose: readonly number[];
+  /** Indices of pins that the fabric does not reach, with what is left, mm. */
+  readonly short: readonly { readonly pin: number; readonly mm: number }[];
+  readonly converged: boolean;
+  readonly iterations: number;
+}
+
+export type MatTold =
+  | { readonly kind: 'progress'; readonly turn: number; readonly done: number }
+  | { readonly kind: 'plan'; readonly turn: number; readonly planned: Planned }
+  | { readonly kind: 'open'; readonly turn: number; readonly cloth: Cloth; readonly lying: Lying }
+  | { readonly kind: 'lying'; readonly turn: number; readonly lying: Lying; readonly ms: number }
+  | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
+  | { readonly kind: 'broken'; readonly turn: number; readonly message: string };
