@@ -36,6 +36,8 @@ const MOST_ITERATIONS = 40;
 const MOST_STEPS = 100;
 /** Cut steps before easier resistances are tried. */
 const PATIENCE = 2;
+/** Residual that will do short of the goals, as a share of the force that strains a triangle by 1. */
+const ON_THE_WAY = 1e-6;
 /** An easier resistance need only be balanced to this share of it. */
 const SETTLED = 0.01;
 /** mm: ways shorter than this share of the extent are rounding. */
@@ -63,6 +65,8 @@ export class Carry {
   private iterations = 0;
   private reached = 0;
   private stopped = false;
+  /** Last settled only as well as a place on the way needs. */
+  private rough = false;
   private last: NewtonEnd | undefined;
   private readonly gaveWay: GaveWay[] = [];
 
@@ -82,7 +86,7 @@ export class Carry {
       if (steps++ >= MOST_STEPS || !this.step(moved, fresh)) this.giveWay(moved);
       fresh = false;
     }
-    if (this.last === undefined) this.last = this.settle();
+    if (this.last === undefined || (this.rough && !this.stopped)) this.last = this.settle();
     const { residual, converged } = this.last;
     const { iterations, stopped, gaveWay } = this;
     return { iterations, residual, converged: converged && !stopped, stopped, gaveWay };
@@ -101,8 +105,9 @@ export class Carry {
    * Equilibrium with the prescribed nodes where they are. Where steps are cut again and again, places
    * change between slack and taut; then by way of larger residual resistances.
    */
-  private settle(): NewtonEnd {
-    const end = this.newton(this.options.tolerance, PATIENCE);
+  private settle(tolerance = this.options.tolerance): NewtonEnd {
+    this.rough = tolerance > this.options.tolerance;
+    const end = this.newton(tolerance, PATIENCE);
     if (end.converged || end.stopped) return end;
     const { sheet } = this.system.parts;
     const own = sheet.relaxations;
@@ -111,7 +116,11 @@ export class Carry {
       if (!this.stopped) this.newton(share * this.options.unit * SETTLED, MOST_ITERATIONS);
     }
     sheet.relaxations = own;
-    return this.newton(this.options.tolerance, MOST_ITERATIONS);
+    return this.newton(tolerance, MOST_ITERATIONS);
+  }
+
+  private onTheWay(): number {
+    return ON_THE_WAY * this.options.unit;
   }
 
   private newton(tolerance: number, mostCuts: number): NewtonEnd {
@@ -142,7 +151,7 @@ export class Carry {
     while (share >= LEAST_STEP) {
       for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
       if (share === 1) arrive(this.goals, points);
-      const end = this.settle();
+      const end = this.settle(share === 1 ? this.options.tolerance : this.onTheWay());
       const use = this.use();
       if (end.converged && (use <= this.options.mostUse || use <= useBefore)) {
         this.last = end;
@@ -179,7 +188,7 @@ export class Carry {
   /** Freezes the goals that bring the next place to its limit. */
   private giveWay(moved: Float64Array): void {
     const { system, goals, points } = this;
-    this.last = this.settle();
+    this.last = this.settle(this.onTheWay());
     if (this.stopped) return;
     const { sheet, cords } = system.parts;
     const step = this.foretell(moved, false).map((x) => LEAST_STEP * x);

@@ -38,27 +38,28 @@ export interface Stiffening {
  * 15, 2622; in compression x = ε/jam with the sign of β turned, or Yε alone where there is no jam.
  */
 export const stiffeningLaw = ({ slope, stiffening, limit, jam }: Stiffening): TensionLaw => {
-  const end = (strain: number): number => (strain > 0 ? limit : (jam ?? Number.NEGATIVE_INFINITY));
-  const fold = (strain: number, base: number, more: (x: number) => number): number => {
-    const x = strain / end(strain);
-    return x < 1 ? base + more(x) : Number.POSITIVE_INFINITY;
-  };
+  const squeezed = jam ?? Number.NEGATIVE_INFINITY;
+  const shareOf = (strain: number): number => strain / (strain >= 0 ? limit : squeezed);
   return {
-    energy: (strain) =>
-      fold(strain, (slope * strain * strain) / 2, (x) => {
-        const bracket = 1 / (1 - x) - 1 - x - x * x;
-        return x === 0 ? 0 : stiffening * Math.abs(end(strain)) * bracket;
-      }),
-    stress: (strain) =>
-      fold(
-        strain,
-        slope * strain,
-        (x) => Math.sign(strain) * stiffening * ((1 - x) ** -2 - 1 - 2 * x),
-      ),
-    stiffness: (strain) =>
-      fold(strain, slope, (x) =>
-        x === 0 ? 0 : (2 * stiffening * ((1 - x) ** -3 - 1)) / Math.abs(end(strain)),
-      ),
+    energy: (strain) => {
+      const x = shareOf(strain);
+      if (x >= 1) return Number.POSITIVE_INFINITY;
+      const linear = (slope * strain * strain) / 2;
+      // |end| · (1/(1 − x) − 1 − x − x²) = |ε| x²/(1 − x).
+      return linear + (stiffening * Math.abs(strain) * x * x) / (1 - x);
+    },
+    stress: (strain) => {
+      const x = shareOf(strain);
+      if (x >= 1) return strain > 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+      const bracket = 1 / ((1 - x) * (1 - x)) - 1 - 2 * x;
+      return slope * strain + (strain > 0 ? stiffening : -stiffening) * bracket;
+    },
+    stiffness: (strain) => {
+      const x = shareOf(strain);
+      if (x >= 1) return Number.POSITIVE_INFINITY;
+      const end = strain >= 0 ? limit : -squeezed;
+      return slope + (2 * stiffening * (1 / ((1 - x) * (1 - x) * (1 - x)) - 1)) / end;
+    },
     limit,
     ...(jam === undefined ? {} : { jam }),
   };

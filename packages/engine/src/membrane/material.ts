@@ -34,8 +34,10 @@ export const evaluate = (
   c12: number,
   out: Float64Array,
 ): void => {
-  const [l1, l2] = [Math.sqrt(c11), Math.sqrt(c22)];
-  const [e1, e2] = [l1 - 1, l2 - 1];
+  const l1 = Math.sqrt(c11);
+  const l2 = Math.sqrt(c22);
+  const e1 = l1 - 1;
+  const e2 = l2 - 1;
   const energy = along1.energy(e1) + along2.energy(e2);
   if (!(c11 > 0 && c22 > 0 && Number.isFinite(energy))) {
     out[W] = Number.POSITIVE_INFINITY;

@@ -7,10 +7,12 @@ import { structuredRectangle } from './mesh/structured-rectangle.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+const RUNS = 2000;
+
 /** Small sheets with anything at all done to their nodes: pulled, squeezed, crossed over, twisted. */
 const problems = fc.record({
-  nx: fc.integer({ min: 1, max: 4 }),
-  ny: fc.integer({ min: 1, max: 4 }),
+  nx: fc.integer({ min: 1, max: 3 }),
+  ny: fc.integer({ min: 1, max: 3 }),
   width: number(5, 500),
   height: number(5, 500),
   angle: number(-4, 4),
@@ -18,13 +20,14 @@ const problems = fc.record({
   material: materials(0.6),
   friction: fc.constantFrom(0, 0, 1e-4),
   cord: fc.boolean(),
+  size: fc.constantFrom(0.05, 0.1, 0.1, 0.2, 0.8),
   moves: fc.array(
     fc.record({
       kind: fc.constantFrom('held', 'pin', 'pin', 'slide', 'none', 'none'),
       x: number(-0.6, 1.2),
       y: number(-0.6, 1.2),
     }),
-    { minLength: 25, maxLength: 25 },
+    { minLength: 16, maxLength: 16 },
   ),
 });
 
@@ -39,8 +42,8 @@ test('ME19: whatever is asked, the answer is finite, and balanced or said not to
         return {
           kind: move.kind,
           node,
-          x: x + move.x * p.width * (node % 3 === 0 ? 0.1 : 0.5),
-          y: y + move.y * p.height * (node % 3 === 0 ? 0.1 : 0.5),
+          x: x + p.size * move.x * p.width,
+          y: y + p.size * move.y * p.height,
         };
       });
       const of = (kind: string) =>
@@ -72,9 +75,9 @@ test('ME19: whatever is asked, the answer is finite, and balanced or said not to
         ).toBeLessThan(1e-9);
       }
     }),
-    { numRuns: 2000 },
+    { numRuns: RUNS },
   );
-  console.log(asked, converged, gave);
+  console.error(asked, converged, gave);
   expect(converged).toBeGreaterThan(0.9 * asked);
   expect(gave).toBeGreaterThan(0.05 * asked);
 });

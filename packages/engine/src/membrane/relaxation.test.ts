@@ -19,14 +19,18 @@ const relaxed = (material: Material, c: C) => {
 const cases = (most?: number) =>
   materials(most).chain((material) => fc.tuple(fc.constant(material), stretchWithin(material)));
 
-test('ME4: no principal stress is below minus the residual resistance, and taut places are exactly those of W', () => {
+test('ME4: no principal stress is below the push of the wrinkles that are hidden, and taut places are exactly those of W', () => {
   const seen = new Set<Branch>();
   fc.assert(
     fc.property(cases(), ([material, c]) => {
-      const { out, branch, resistance, least, stress } = relaxed(material, c);
+      const { out, branch, resistance, least, stress, z } = relaxed(material, c);
       seen.add(branch);
+      // −½ρZ: of the wrinkle found, or where slack of a Z below 1 but for ρ/Y.
+      const hidden = branch === WRINKLED ? z[0]! ** 2 + z[1]! ** 2 : 1.001;
       // Newton for the wrinkle ends at 1e-13 of the stiffness; stress itself rounds at 1e-15 of its size.
-      expect(least).toBeGreaterThan(-resistance * (1 + 1e-9) - 1e-11 * (1 + stress[0] + stress[1]));
+      expect(least).toBeGreaterThan(
+        (-resistance / 2) * hidden - 1e-11 * (1 + stress[0] + stress[1]),
+      );
       const own = new Float64Array(EVALUATED);
       evaluate(material, ...c, own);
       if (branch === TAUT) for (const k of [0, 1, 2, 3]) expect(out[k]).toBeCloseTo(own[k]!, 12);

@@ -27,7 +27,7 @@ import { eigen, solveSymmetric, type Two, withoutNegative } from './two-by-two.t
  * - taut, Z = 0: no principal stress is below 0, and energy and stress are exactly those of W;
  * - wrinkled, Z = z zᵀ: stress −½ρ|z|² across the wrinkles (C + Z, pulled along, has narrowed freely);
  * - slack, Z of two directions: stress −½ρZ.
- * No principal stress is below −½ρ times the square of the width hidden, which is about 1 at most. But for this ρ energy grows with C, so that, where W is convex in C,
+ * No principal stress is below −½ρ|z|², and |z| is the width hidden as a share of that at rest. But for this ρ energy grows with C, so that, where W is convex in C,
  * it is convex in the places of the nodes: equilibrium has one energy and Newton's method finds it. Every
  * stretch has a stiffness of the order of ρ or more, so that it can be factorised when wholly slack.
  */
@@ -276,6 +276,7 @@ const curvature = (
 
 /** Leaves out curvature below 0, which only a W that is not convex has. */
 const clampConvex = (out: Float64Array): void => {
+  if (out[H11]! >= 0 && out[H22]! >= 0 && out[H11]! * out[H22]! >= out[H12]! ** 2) return;
   const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
   out[H11] = h11;
   out[H22] = h22;

@@ -29,15 +29,23 @@ export const deformation = (
   e: number,
   f: Float64Array,
 ): void => {
-  f.fill(0);
+  const { slopes } = rest;
+  let [ax, ay, bx, by] = [0, 0, 0, 0];
   for (let k = 0; k < 3; k++) {
     const node = 2 * triangles[3 * e + k]!;
-    const [s1, s2] = [rest.slopes[6 * e + 2 * k]!, rest.slopes[6 * e + 2 * k + 1]!];
-    f[0]! += points[node]! * s1;
-    f[1]! += points[node + 1]! * s1;
-    f[2]! += points[node]! * s2;
-    f[3]! += points[node + 1]! * s2;
+    const x = points[node]!;
+    const y = points[node + 1]!;
+    const s1 = slopes[6 * e + 2 * k]!;
+    const s2 = slopes[6 * e + 2 * k + 1]!;
+    ax += x * s1;
+    ay += y * s1;
+    bx += x * s2;
+    by += y * s2;
   }
+  f[0] = ax;
+  f[1] = ay;
+  f[2] = bx;
+  f[3] = by;
 };
 
 /**
@@ -90,11 +98,15 @@ export class SheetAssembly {
   private addForces(e: number, forces: Float64Array): void {
     const { sheet, f, own } = this;
     const area = sheet.rest.area[e]!;
-    const [s11, s22, s12] = [2 * own[G1]! * area, 2 * own[G2]! * area, own[G3]! * area];
+    const s11 = 2 * own[G1]! * area;
+    const s22 = 2 * own[G2]! * area;
+    const s12 = own[G3]! * area;
     for (let k = 0; k < 3; k++) {
       const node = 2 * sheet.triangles[3 * e + k]!;
-      const [b1, b2] = [sheet.rest.slopes[6 * e + 2 * k]!, sheet.rest.slopes[6 * e + 2 * k + 1]!];
-      const [along1, along2] = [s11 * b1 + s12 * b2, s12 * b1 + s22 * b2];
+      const b1 = sheet.rest.slopes[6 * e + 2 * k]!;
+      const b2 = sheet.rest.slopes[6 * e + 2 * k + 1]!;
+      const along1 = s11 * b1 + s12 * b2;
+      const along2 = s12 * b1 + s22 * b2;
       forces[node]! += along1 * f[0]! + along2 * f[2]!;
       forces[node + 1]! += along1 * f[1]! + along2 * f[3]!;
     }
@@ -104,11 +116,9 @@ export class SheetAssembly {
     const { sheet, packed } = this;
     this.fillRows(e);
     this.fillPacked(e);
-    const [i, j, k] = [
-      sheet.triangles[3 * e]!,
-      sheet.triangles[3 * e + 1]!,
-      sheet.triangles[3 * e + 2]!,
-    ];
+    const i = sheet.triangles[3 * e]!;
+    const j = sheet.triangles[3 * e + 1]!;
+    const k = sheet.triangles[3 * e + 2]!;
     if (frames.turned[i]! + frames.turned[j]! + frames.turned[k]! > 0)
       frames.turnElement(packed, [i, j, k]);
     const from = 21 * e;
@@ -116,39 +126,51 @@ export class SheetAssembly {
   }
 
   private fillRows(e: number): void {
-    const { f, own, b, hb } = this;
+    const { f, b, hb } = this;
     const { slopes } = this.sheet.rest;
+    const h11 = this.own[H11]!;
+    const h22 = this.own[H22]!;
+    const h33 = this.own[H33]!;
+    const h12 = this.own[H12]!;
+    const h13 = this.own[H13]!;
+    const h23 = this.own[H23]!;
     for (let c = 0; c < 6; c++) {
-      const at = 6 * e + (c & 6);
-      const [b1, b2] = [slopes[at]!, slopes[at + 1]!];
-      const [f1, f2] = [f[c & 1]!, f[2 + (c & 1)]!];
-      const [r1, r2, r3] = [2 * b1 * f1, 2 * b2 * f2, b2 * f1 + b1 * f2];
+      const b1 = slopes[6 * e + (c & 6)]!;
+      const b2 = slopes[6 * e + (c & 6) + 1]!;
+      const f1 = f[c & 1]!;
+      const f2 = f[2 + (c & 1)]!;
+      const r1 = 2 * b1 * f1;
+      const r2 = 2 * b2 * f2;
+      const r3 = b2 * f1 + b1 * f2;
       b[c] = r1;
       b[6 + c] = r2;
       b[12 + c] = r3;
-      hb[c] = own[H11]! * r1 + own[H12]! * r2 + own[H13]! * r3;
-      hb[6 + c] = own[H12]! * r1 + own[H22]! * r2 + own[H23]! * r3;
-      hb[12 + c] = own[H13]! * r1 + own[H23]! * r2 + own[H33]! * r3;
+      hb[c] = h11 * r1 + h12 * r2 + h13 * r3;
+      hb[6 + c] = h12 * r1 + h22 * r2 + h23 * r3;
+      hb[12 + c] = h13 * r1 + h23 * r2 + h33 * r3;
     }
   }
 
   private fillPacked(e: number): void {
     const { own, b, hb, packed } = this;
-    const { slopes, area } = this.sheet.rest;
-    const [s11, s22, s12] = [2 * own[G1]!, 2 * own[G2]!, own[G3]!];
-    const a = area[e]!;
+    const { slopes } = this.sheet.rest;
+    const a = this.sheet.rest.area[e]!;
+    const s11 = 2 * own[G1]!;
+    const s22 = 2 * own[G2]!;
+    const s12 = own[G3]!;
     let p = 0;
     for (let r = 0; r < 6; r++) {
       const at = 6 * e + (r & 6);
       const along1 = s11 * slopes[at]! + s12 * slopes[at + 1]!;
       const along2 = s12 * slopes[at]! + s22 * slopes[at + 1]!;
+      const b1 = b[r]!;
+      const b2 = b[6 + r]!;
+      const b3 = b[12 + r]!;
       for (let c = r; c < 6; c++) {
-        let entry = b[r]! * hb[c]! + b[6 + r]! * hb[6 + c]! + b[12 + r]! * hb[12 + c]!;
-        if (((r ^ c) & 1) === 0) {
-          const to = 6 * e + (c & 6);
-          entry += along1 * slopes[to]! + along2 * slopes[to + 1]!;
-        }
-        packed[p++] = a * entry;
+        const to = 6 * e + (c & 6);
+        // Stress turns x into x and y into y only.
+        const turned = ((r ^ c) & 1) === 0 ? along1 * slopes[to]! + along2 * slopes[to + 1]! : 0;
+        packed[p++] = a * (b1 * hb[c]! + b2 * hb[6 + c]! + b3 * hb[12 + c]! + turned);
       }
     }
   }
