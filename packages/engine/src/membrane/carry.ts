@@ -1,4 +1,4 @@
-import { freezeWorst } from './freeze.ts';
+import { freezeAll, freezeWorst } from './freeze.ts';
 import { type Goal, waysLeft } from './goals.ts';
 import { shareBeforeLimit, worstAfter, worstUse } from './limits.ts';
 import { answer, factorStiffness, type NewtonEnd, newton } from './newton.ts';
@@ -12,6 +12,8 @@ export interface CarryOptions {
   readonly unit: number;
   readonly shift: number;
   readonly mostUse: number;
+  /** Newton iterations after which goals that have not arrived give way. */
+  readonly mostIterations: number;
   readonly onStep: OnStep;
   /** Begin with the stiffness of a taut sheet: from a start at rest. */
   readonly fresh: boolean;
@@ -34,6 +36,8 @@ const LEAST_STEP = 1 / 512;
 const MOST_ITERATIONS = 40;
 /** Steps in one pass, after which goals give way one group after another. */
 const MOST_STEPS = 100;
+/** A step that leaves so little of the residual has hardly changed the stiffness. */
+const CHORD_BELOW = 1e-3;
 /** Cut steps before easier resistances are tried. */
 const PATIENCE = 2;
 /** Residual that will do short of the goals, as a share of the force that strains a triangle by 1. */
@@ -83,7 +87,8 @@ export class Carry {
     while (!this.stopped) {
       const { moved, longest } = waysLeft(this.goals, this.points);
       if (longest <= ARRIVED * this.extent()) break;
-      if (steps++ >= MOST_STEPS || !this.step(moved, fresh)) this.giveWay(moved);
+      if (this.iterations >= this.options.mostIterations) this.giveUp();
+      else if (steps++ >= MOST_STEPS || !this.step(moved, fresh)) this.giveWay(moved);
       fresh = false;
     }
     if (this.last === undefined || (this.rough && !this.stopped)) this.last = this.settle();
@@ -131,6 +136,7 @@ export class Carry {
       tolerance,
       shift,
       mostCuts,
+      chordBelow: CHORD_BELOW,
       mostIterations: MOST_ITERATIONS,
       onIteration: (residual) =>
         onStep({ reached: this.reached, iterations: before + ++count, residual }),
@@ -148,7 +154,7 @@ export class Carry {
     const step = this.foretell(moved, fresh);
     const useBefore = this.use();
     let share = Math.min(1, SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step));
-    while (share >= LEAST_STEP) {
+    while (share >= LEAST_STEP && this.iterations < this.options.mostIterations) {
       for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
       if (share === 1) arrive(this.goals, points);
       const end = this.settle(share === 1 ? this.options.tolerance : this.onTheWay());
@@ -183,6 +189,12 @@ export class Carry {
       factorStiffness(system, points, shift);
     }
     return answer(system, system.factor!, moved);
+  }
+
+  /** No more iterations: what has not arrived stays where it is. */
+  private giveUp(): void {
+    const nowhere = { use: 0, triangle: -1, line: 1, cord: -1 } as const;
+    this.gaveWay.push(...freezeAll(this.goals, this.points, nowhere));
   }
 
   /** Freezes the goals that bring the next place to its limit. */

@@ -92,6 +92,7 @@ const errors = (cells: number) => {
     shift: 0,
     mostIterations: 20,
     mostCuts: 20,
+    chordBelow: 0,
     onIteration: () => true,
   });
   expect(end.converged).toBe(true);
@@ -157,6 +158,7 @@ test("ME12: Newton's method ends quadratically on a smooth case", () => {
     shift: 0,
     mostIterations: 20,
     mostCuts: 20,
+    chordBelow: 0,
     onIteration: () => true,
   });
   expect(converged).toBe(true);

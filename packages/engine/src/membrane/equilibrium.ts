@@ -23,6 +23,8 @@ import { System } from './system.ts';
 const TOLERANCE = 1e-10;
 /** A pin pushes when it does so by more than this share of the same force: that of the residual resistance. */
 const PUSHES = 1e-4;
+/** Newton iterations of one `solve`; a hundred is much. What has not arrived then gives way. */
+const MOST_ITERATIONS = 1000;
 /** Passes of letting go and catching pins. */
 const MOST_PASSES = 12;
 /** Stiffness that holds a piece that could move freely, as a share of its own. */
@@ -100,6 +102,7 @@ export class MembraneSolver {
     for (let pass = 0; ; pass++) {
       end = new Carry(system, goals, points, {
         ...this.carryOptions(),
+        mostIterations: MOST_ITERATIONS - iterations,
         onStep: (progress) => onStep({ ...progress, iterations: iterations + progress.iterations }),
       }).run();
       this.fresh = false;

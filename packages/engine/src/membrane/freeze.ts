@@ -51,18 +51,30 @@ export const freezeWorst = (
   worst: Worst,
   shift: number,
 ): GaveWay[] => {
-  const moving = goals.filter(
-    (goal) => !goal.released && !goal.frozen && Math.hypot(...wayLeft(goal, points)) > 0,
-  );
+  const moving = stillMoving(goals, points);
   const blames = blame(system, moving, points, worst, shift);
   const most = Math.max(0, ...blames);
   const given = most > 0 ? moving.filter((_, k) => blames[k]! >= WITH_THE_WORST * most) : moving;
-  for (const goal of given) goal.frozen = true;
-  return given.map((goal) => ({
-    kind: goal.kind,
-    index: goal.index,
-    node: goal.node,
-    short: Math.hypot(...wayLeft(goal, points)),
-    by: placeOf(worst),
-  }));
+  return freeze(given, points, worst);
 };
+
+/** Freezes all that still move, for a reason. */
+export const freezeAll = (goals: readonly Goal[], points: Float64Array, worst: Worst): GaveWay[] =>
+  freeze(stillMoving(goals, points), points, worst);
+
+const stillMoving = (goals: readonly Goal[], points: Float64Array): Goal[] =>
+  goals.filter(
+    (goal) => !goal.released && !goal.frozen && Math.hypot(...wayLeft(goal, points)) > 0,
+  );
+
+const freeze = (given: readonly Goal[], points: Float64Array, worst: Worst): GaveWay[] =>
+  given.map((goal) => {
+    goal.frozen = true;
+    return {
+      kind: goal.kind,
+      index: goal.index,
+      node: goal.node,
+      short: Math.hypot(...wayLeft(goal, points)),
+      by: placeOf(worst),
+    };
+  });

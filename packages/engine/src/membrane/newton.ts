@@ -10,6 +10,8 @@ export interface NewtonOptions {
   readonly mostIterations: number;
   /** Gives up after this many steps that were cut to less than half. */
   readonly mostCuts: number;
+  /** Where a whole step left less than this share of the residual, the next one uses the same factor. */
+  readonly chordBelow: number;
   /** Added to the diagonal where the pieces can move freely, N/mm; 0 where they are held. */
   readonly shift: number;
   /** Called after each iteration; false stops. */
@@ -139,17 +141,21 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
   const extent = points.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
   let iterations = 0;
   let cuts = 0;
+  let chord = false;
   let [stopped, stuck] = [false, false];
   // Places are known to 2⁻⁵³ of their size, so no residual is surer than what that moves.
   const close = () =>
     Math.max(options.tolerance, 4 * Number.EPSILON * extent * largestDiagonal(system));
   const residual = () => history[history.length - 1]!;
   while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
-    const step = answer(system, factorStiffness(system, points, options.shift), undefined);
+    const kept = chord ? system.factor : undefined;
+    const factor = kept ?? factorStiffness(system, points, options.shift);
+    const step = answer(system, factor, undefined);
     const share = searchLine(system, points, step);
     if (share < CUT) cuts++;
     stuck = share === 0 || cuts > options.mostCuts;
     history.push(system.residual());
+    chord = share === 1 && residual() < options.chordBelow * history[history.length - 2]!;
     iterations++;
     stopped = !options.onIteration(residual());
   }
