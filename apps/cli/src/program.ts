@@ -1,12 +1,13 @@
 import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
+import { type BlockFlags, blockCommand } from './commands/block.ts';
 import { checkCommand } from './commands/check.ts';
 import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
 import type { OutputFlags } from './commands/give.ts';
 import { type NewFlags, newCommand } from './commands/new.ts';
 import { schemaCommand } from './commands/schema.ts';
-import { CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, SCHEMA } from './help/pages.ts';
+import { BLOCK, CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, SCHEMA } from './help/pages.ts';
 import type { Ending, Surroundings } from './surroundings.ts';
 
 type Finish = (ending: Ending) => void;
@@ -25,6 +26,22 @@ const addForecast = (program: Command, surroundings: Surroundings, finish: Finis
     .option('--draws <N>', 'number of random draws', '10000')
     .action(async (file: string, flags: ForecastFlags) =>
       finish(await forecastCommand(file, flags, surroundings)),
+    );
+
+const addBlock = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('block')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('which pins where and in which order, and what pinning will not do')
+    .description(BLOCK.trim())
+    .option('--json', 'one JSON object instead of the list')
+    .option('--svg <FILE>', 'a picture of the pieces on the mat, too')
+    .option('--force', 'replace a picture that is there')
+    .option('--gentle', 'stretch nothing beyond what makers of wool call safe')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .action(async (file: string, flags: BlockFlags) =>
+      finish(await blockCommand(file, flags, surroundings)),
     );
 
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
@@ -101,6 +118,7 @@ export const runProgram = async (
     });
   // Sub-commands take over exitOverride and the output, so these come after.
   addForecast(program, surroundings, finish);
+  addBlock(program, surroundings, finish);
   addCheck(program, surroundings, finish);
   addNew(program, surroundings, finish);
   addExample(program, surroundings, finish);

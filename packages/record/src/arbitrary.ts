@@ -197,6 +197,9 @@ const measured = partial<Measured>(
 
 const piece: fc.Arbitrary<Piece> = fc.record({ id, name: label, measured: list(measured) });
 
+const howMany = fc.integer({ min: 0, max: 10_000 });
+const runs = list(fc.record({ lengthMm: positive, count: howMany }));
+
 const plan = partial<Plan>(
   {
     washing: fc.constantFrom(...WASHINGS),
@@ -209,6 +212,13 @@ const plan = partial<Plan>(
     ),
     judgeAt: fc.constantFrom('dried', 'worn', 'rewashed'),
     finishBy: day,
+    sewn: fc.boolean(),
+    stock: fc.record({ straight: howMany, tPins: howMany, combs: runs, wires: runs }),
+    mat: fc.record({
+      widthMm: positive,
+      heightMm: positive,
+      tileMm: fc.double({ min: 0, max: 99_999, noNaN: true }),
+    }),
   },
   ['washing', 'drying', 'pinTo', 'judgeAt'],
 );

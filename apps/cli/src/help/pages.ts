@@ -44,6 +44,20 @@ in millimetres: measurements[].states.dried.p50Mm is the likeliest dried
 length, p05Mm and p95Mm the ends of its range.
 `;
 
+export const BLOCK = `
+Plans the mat: which pins go where and in which order, with two distances for a
+tape to each; what every measurement will then be, dried, and after the next
+wash; how far the edge scallops; what the fabric will not do, and why.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat block waistcoat.json --svg waistcoat.svg
+  $ dryflat block waistcoat.json --gentle --json
+
+Pins, wires and the mat at hand are plan.stock and plan.mat of the file; usual
+ones are assumed where it does not say. plan.sewn: true lies double. Places in
+--json are millimetres from the top left corner of the mat.
+`;
+
 export const CHECK = `
 Looks at files and says whether they are sound: every fault with its field,
 what was given and how to mend it. A number that is possible but unlikely is

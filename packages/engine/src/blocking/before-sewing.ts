@@ -1,5 +1,6 @@
+import { solveWith } from './lie.ts';
 import { measured, type Ruler } from './measure.ts';
-import { openSheet, solveWith } from './piece-sheet.ts';
+import { openSheet } from './piece-sheet.ts';
 import { fixingOf, type PinState } from './pin-state.ts';
 import type { EdgeKind, PieceToBlock } from './types.ts';
 
@@ -23,8 +24,8 @@ export const beforeSewing = (
   const edges = piece.edges.map((kind) => UNSEWN[kind] ?? kind);
   const opened = openSheet({ ...piece, layers: 1, edges }, nodes);
   if (!opened.ok) return null;
-  const { solver, ring } = opened.value;
-  const eq = solveWith(solver, fixingOf(opened.value, startTargets, pins, runs).constraints);
+  const { ring } = opened.value;
+  const eq = solveWith(opened.value, fixingOf(opened.value, startTargets, pins, runs).constraints);
   const reached = rulers.map((ruler) => ({
     name: ruler.dimension.name,
     mm: measured(ruler, ring, eq.points),

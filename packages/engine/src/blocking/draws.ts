@@ -1,6 +1,7 @@
 import type { Constraints } from '../membrane/index.ts';
+import { solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
-import { type Draw, drawnSheet, type PieceSheet, solveWith } from './piece-sheet.ts';
+import { type Draw, drawnSheet, type PieceSheet } from './piece-sheet.ts';
 
 /**
  * Fabrics out of those that the doubt allows, for three independent normal unknowns: size at rest in
@@ -38,9 +39,9 @@ export const dimensionsDrawn = (
 ): { drawn: Drawn[][]; iterations: number } => {
   let iterations = 0;
   const drawn = drawsOf(sheet).flatMap((draw) => {
-    const solver = goOn() ? drawnSheet(sheet, draw) : null;
-    if (solver === null || !solver.ok) return [];
-    const eq = solveWith(solver.value, constraints);
+    const drawn = goOn() ? drawnSheet(sheet, draw) : null;
+    if (drawn === null || !drawn.ok) return [];
+    const eq = solveWith(drawn.value, constraints);
     iterations += eq.iterations;
     const factor = [draw.restWidth, draw.restLength] as const;
     return [

@@ -1,7 +1,7 @@
 import { safeStretch } from '../fabric/index.ts';
 import type { Constraints } from '../membrane/index.ts';
+import { solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
-import { solveWith } from './piece-sheet.ts';
 import type { PinState } from './pin-state.ts';
 import type { Gentler } from './types.ts';
 
@@ -63,7 +63,7 @@ export const gentlerOf = (
   rulers: readonly Ruler[],
   goOn: () => boolean,
 ): { gentler: Gentler[]; iterations: number } => {
-  const { ring, solver } = state.sheet;
+  const { ring } = state.sheet;
   const lengths = (points: Float64Array) => rulers.map((ruler) => measured(ruler, ring, points));
   const full = summary(1, rulers, lengths(state.eq.points));
   const shares: number[] = [...SHARES];
@@ -72,7 +72,7 @@ export const gentlerOf = (
   const gentler = [full];
   for (const share of shares.sort((a, b) => b - a)) {
     if (!goOn()) break;
-    const eq = solveWith(solver, eased(state, share));
+    const eq = solveWith(state.sheet, eased(state, share));
     iterations += eq.iterations;
     gentler.push(summary(share, rulers, lengths(eq.points)));
   }

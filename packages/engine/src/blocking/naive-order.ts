@@ -1,7 +1,8 @@
 import type { Constraints } from '../membrane/index.ts';
+import { solveWith } from './lie.ts';
 import { MOVED } from './order.ts';
-import { placeIn, solveWith } from './piece-sheet.ts';
-import type { PinState } from './pin-state.ts';
+import { placeIn } from './piece-sheet.ts';
+import type { Rehearsal } from './rehearsal.ts';
 
 type Stage = 'hem' | 'top' | 'side';
 
@@ -9,9 +10,9 @@ type Stage = 'hem' | 'top' | 'side';
 const HEM = 0.03;
 
 /** Which way the edge faces at a held node decides when a knitter without a plan comes to it. */
-const stageOf = (state: PinState, k: number, low: number, height: number): Stage => {
-  const { ring } = state.sheet;
-  if (state.targets[k]!.y <= low + HEM * height) return 'hem';
+const stageOf = ({ sheet, targets }: Rehearsal, k: number, low: number, height: number): Stage => {
+  const { ring } = sheet;
+  if (targets[k]!.y <= low + HEM * height) return 'hem';
   const [a, b] = [ring.at(k - 1)!.wanted, ring[(k + 1) % ring.length]!.wanted];
   const [nx, ny] = [b.y - a.y, a.x - b.x];
   return ny > Math.abs(nx) ? 'top' : 'side';
@@ -27,23 +28,24 @@ export interface Naive {
  * wherever it then lies across, then the sides drawn out to their width wherever they then lie along.
  * Counts the pins whose place so found is not their final one: those that have to be pinned again.
  */
-export const naiveOrder = (state: PinState): Naive => {
-  const { solver, ring } = state.sheet;
-  const held = state.fixed();
-  const ys = held.map((k) => state.targets[k]!.y);
+export const naiveOrder = (rehearsal: Rehearsal): Naive => {
+  const { sheet, targets } = rehearsal;
+  const { solver, ring } = sheet;
+  const held = rehearsal.held;
+  const ys = held.map((k) => targets[k]!.y);
   const [low, high] = [Math.min(...ys), Math.max(...ys)];
-  const stages = new Map(held.map((k) => [k, stageOf(state, k, low, high - low)]));
+  const stages = new Map(held.map((k) => [k, stageOf(rehearsal, k, low, high - low)]));
   const of = (stage: Stage) => held.filter((k) => stages.get(k) === stage);
   const pins = (list: readonly number[], at: (k: number) => { x: number; y: number }) =>
     list.map((k) => ({ node: ring[k]!.node, x: at(k).x, y: at(k).y }));
   const slide = (k: number, dx: number, dy: number) => {
-    const { x, y } = state.targets[k]!;
+    const { x, y } = targets[k]!;
     return { node: ring[k]!.node, ax: x, ay: y, bx: x + dx, by: y + dy };
   };
-  const target = (k: number) => state.targets[k]!;
+  const target = (k: number) => targets[k]!;
   let iterations = 0;
   const lie = (constraints: Constraints) => {
-    const eq = solveWith(solver, constraints);
+    const eq = solveWith(sheet, constraints);
     iterations += eq.iterations;
     return (k: number) => placeIn(eq.points, ring[k]!.node);
   };

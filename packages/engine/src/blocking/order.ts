@@ -1,8 +1,8 @@
-import type { Constraints } from '../membrane/index.ts';
-import { type PieceSheet, placeIn, solveWith } from './piece-sheet.ts';
-import { fixingOf, type PinState } from './pin-state.ts';
+import { solveWith } from './lie.ts';
+import { type PieceSheet, placeIn } from './piece-sheet.ts';
 import type { Placement } from './placements.ts';
 import { distance } from './plane.ts';
+import type { Rehearsal } from './rehearsal.ts';
 
 /** A pin that is this far from its place, once others are in, has moved, mm: what a tape tells. */
 export const MOVED = 2;
@@ -60,15 +60,6 @@ const withWires = (order: readonly Placement[], wires: readonly Placement[]): Pl
   return done;
 };
 
-/** Constraints with only some of the placements in. */
-const constraintsOf = (state: PinState, placed: readonly Placement[]): Constraints => {
-  const pins = placed.filter(({ kind }) => kind === 'pin').map(({ nodes }) => nodes[0]!);
-  const runs = placed.flatMap(({ kind, nodes, lengthMm }) =>
-    kind === 'pin' ? [] : [{ kind, nodes, lengthMm }],
-  );
-  return fixingOf(state.sheet, state.targets, new Set(pins), runs).constraints;
-};
-
 /** What happened while the pins went in, one after another. */
 export interface Simulated {
   /** Placements that were not where they belong after a later one, or when they went in: with the step that did it. */
@@ -78,21 +69,25 @@ export interface Simulated {
 
 /** Puts the placements in one by one, solving each time from how the piece lay before. */
 export const simulate = (
-  state: PinState,
+  rehearsal: Rehearsal,
   order: readonly Placement[],
   goOn: () => boolean,
 ): Simulated => {
-  const { solver, ring } = state.sheet;
+  const { sheet, targets, nodesOf } = rehearsal;
   const moved = new Map<Placement, number>();
   let iterations = 0;
-  solver.reset();
+  sheet.solver.reset();
   for (let step = 0; step < order.length && goOn(); step++) {
     const placed = order.slice(0, step + 1);
-    const eq = solveWith(solver, constraintsOf(state, placed));
+    const eq = solveWith(sheet, rehearsal.constraintsOf(placed));
     iterations += eq.iterations;
-    const off = (k: number) => distance(placeIn(eq.points, ring[k]!.node), state.targets[k]!);
+    const off = (k: number) => distance(placeIn(eq.points, sheet.ring[k]!.node), targets[k]!);
     for (const each of placed)
-      if (each.kind !== 'wire' && each.nodes.some((k) => off(k) > MOVED) && !moved.has(each))
+      if (
+        each.kind !== 'wire' &&
+        nodesOf.get(each)!.some((k) => off(k) > MOVED) &&
+        !moved.has(each)
+      )
         moved.set(each, step);
   }
   return { moved, iterations };
@@ -106,16 +101,16 @@ export interface Ordered {
 
 /** The outward order, repaired where the simulation shows that a pin moves: it then waits for the one that moved it. */
 export const orderOf = (
-  state: PinState,
+  rehearsal: Rehearsal,
   all: readonly Placement[],
   goOn: () => boolean,
 ): Ordered => {
-  let order = outwardOrder(state.sheet, all);
-  let found = simulate(state, order, goOn);
+  let order = outwardOrder(rehearsal.planned, all);
+  let found = simulate(rehearsal, order, goOn);
   let iterations = found.iterations;
   for (let k = 0; k < MOST_REPAIRS && found.moved.size > 0 && goOn(); k++) {
     const other = repaired(order, found.moved);
-    const again = simulate(state, other, goOn);
+    const again = simulate(rehearsal, other, goOn);
     iterations += again.iterations;
     if (again.moved.size >= found.moved.size) break;
     [order, found] = [other, again];

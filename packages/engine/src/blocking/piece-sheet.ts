@@ -1,14 +1,9 @@
 import { carryingLaw, type PlaneConstants, sheetOf } from '../fabric/index.ts';
 import type { Point } from '../garment/index.ts';
-import {
-  type Constraints,
-  type Cord,
-  type Equilibrium,
-  MembraneSolver,
-  type Mesh,
-} from '../membrane/index.ts';
+import { type Constraints, type Cord, MembraneSolver, type Mesh } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { lawOfEdge } from './edge-laws.ts';
+import type { Lying } from './lie.ts';
 import { type EdgeNode, meshOf } from './piece-mesh.ts';
 import { between, inside } from './plane.ts';
 import { type OutlinePoint, type Pinning, refinedOutline } from './refined-outline.ts';
@@ -126,8 +121,11 @@ const cordsOf = (piece: PieceToBlock, outline: readonly OutlinePoint[], mesh: Me
 
 export const NO_CONSTRAINTS: Constraints = { held: [], pins: [], slides: [] };
 
-/** Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. */
-export const openSheet = (piece: PieceToBlock, nodes: number): Result<PieceSheet> => {
+/**
+ * Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. `friction`:
+ * what the mat bears per area before the piece slides, N/mm².
+ */
+export const openSheet = (piece: PieceToBlock, nodes: number, friction = 0): Result<PieceSheet> => {
   const outline = refinedOutline(piece);
   const made = meshOf(
     outline.map((p) => p.rest),
@@ -136,15 +134,22 @@ export const openSheet = (piece: PieceToBlock, nodes: number): Result<PieceSheet
   if (!made.ok) return made;
   const { mesh, spacing } = made.value;
   const { cords, kinds } = cordsOf(piece, outline, mesh);
-  const solver = solverOf(piece, mesh, cords, 1);
+  const solver = solverOf(piece, mesh, cords, 1, friction);
   if (!solver.ok) return solver;
   const { ring, around } = ringNodes(made.value.ring, outline);
   return ok({ piece, mesh, ring, around, spacing, solver: solver.value, cordKinds: kinds });
 };
 
-const solverOf = (piece: PieceToBlock, mesh: Mesh, cords: readonly Cord[], give: number) =>
+const solverOf = (
+  piece: PieceToBlock,
+  mesh: Mesh,
+  cords: readonly Cord[],
+  give: number,
+  friction = 0,
+) =>
   MembraneSolver.of({
     ...NO_CONSTRAINTS,
+    friction,
     mesh,
     directions: new Float64Array(mesh.triangles.length / 3),
     materialOf: materialOf(piece, mesh),
@@ -153,13 +158,15 @@ const solverOf = (piece: PieceToBlock, mesh: Mesh, cords: readonly Cord[], give:
   });
 
 /** The same mesh as another fabric of the knitter's doubt: wider or longer at rest, giving more or less. */
-export const drawnSheet = (sheet: PieceSheet, draw: Draw): Result<MembraneSolver> => {
+export const drawnSheet = (sheet: PieceSheet, draw: Draw): Result<Lying> => {
   const points = sheet.mesh.points.map(
     (v, k) => v * (k % 2 === 0 ? draw.restWidth : draw.restLength),
   );
   const outline = refinedOutline(sheet.piece);
   const { cords } = cordsOf(sheet.piece, outline, sheet.mesh);
-  return solverOf(sheet.piece, { ...sheet.mesh, points }, cords, draw.give);
+  const mesh = { ...sheet.mesh, points };
+  const solver = solverOf(sheet.piece, mesh, cords, draw.give);
+  return solver.ok ? ok({ mesh, solver: solver.value }) : solver;
 };
 
 export const placeIn = (points: Float64Array, node: number): Point => ({
@@ -173,9 +180,3 @@ export interface Pinned {
   /** Ring index of each pin, then of each slide: the order of `reactions`. */
   readonly of: readonly number[];
 }
-
-export const solveWith = (solver: MembraneSolver, constraints: Constraints): Equilibrium => {
-  const set = solver.constrain(constraints);
-  if (!set.ok) throw new Error(set.faults.map((f) => f.problem).join('; '));
-  return solver.solve();
-};

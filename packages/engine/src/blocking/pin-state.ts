@@ -1,6 +1,7 @@
 import type { Point } from '../garment/index.ts';
 import type { Constraints, Equilibrium, GaveWay } from '../membrane/index.ts';
-import { type PieceSheet, placeIn, solveWith } from './piece-sheet.ts';
+import { solveWith } from './lie.ts';
+import { type PieceSheet, placeIn } from './piece-sheet.ts';
 import { between } from './plane.ts';
 
 /** A comb or a wire along the edge, from one ring index onwards to another. */
@@ -102,7 +103,7 @@ export class PinState {
 
   solve(): { eq: Equilibrium; fixing: Fixing } {
     const fixing = fixingOf(this.sheet, this.targets, this.pins, this.runs);
-    const eq = solveWith(this.sheet.solver, fixing.constraints);
+    const eq = solveWith(this.sheet, fixing.constraints);
     this.iterations += eq.iterations;
     this.lying = { eq, fixing };
     const pins = fixing.constraints.pins.length;

@@ -13,6 +13,7 @@ import { orderOf } from './order.ts';
 import { openSheet } from './piece-sheet.ts';
 import { type PinnedPiece, pinPiece, scallopTolerance } from './pinned-piece.ts';
 import { placementsOf } from './placements.ts';
+import { rehearse } from './rehearsal.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
 import type { BlockQuestion, MeasurementPlanned, PiecePlan, PieceToBlock } from './types.ts';
 
@@ -67,8 +68,11 @@ export const planPiece = (
   const { state, rulers, cut, standing, stocked, pinsForWires } = pinned;
   const lay = layOnMat(state.startTargets, question.mat);
   going.reach(0.4);
-  const ordered = orderOf(state, placementsOf(state), going.goOn);
-  const naive = naiveOrder(state);
+  const placements = placementsOf(state);
+  const rehearsed = rehearse(state, placements);
+  if (!rehearsed.ok) return rehearsed;
+  const ordered = orderOf(rehearsed.value, placements, going.goOn);
+  const naive = naiveOrder(rehearsed.value);
   going.reach(0.7);
   const drawn = dimensionsDrawn(sheet, rulers, state.fixing.constraints, going.goOn);
   going.reach(0.9);

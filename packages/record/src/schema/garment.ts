@@ -26,6 +26,25 @@ export const measured = z.strictObject({
 /** A piece that exists: a finished back, half a sleeve. */
 export const piece = z.strictObject({ id, name: label, measured: z.array(measured) });
 
+/** How many of a thing; whole. */
+const pieces = z.int().min(0).max(10_000);
+const runs = z.array(z.strictObject({ lengthMm, count: pieces })).max(100);
+
+/** Pins at hand: singly, in combs with several prongs, and blocking wires, by their lengths. */
+export const pinStock = z.strictObject({
+  straight: pieces,
+  tPins: pieces,
+  combs: runs,
+  wires: runs,
+});
+
+/** The mat, and the side of its square tiles; 0 where it has none. */
+export const pinMat = z.strictObject({
+  widthMm: lengthMm,
+  heightMm: lengthMm,
+  tileMm: z.number().min(0).max(100_000),
+});
+
 /** What the knitter means to do after the last stitch. */
 export const plan = z.strictObject({
   washing: z.enum(WASHINGS),
@@ -36,6 +55,10 @@ export const plan = z.strictObject({
   /** The state whose fit counts most to the knitter. */
   judgeAt: z.enum(['dried', 'worn', 'rewashed']),
   finishBy: day.optional(),
+  /** True: sewn before it is pinned, so that it lies double; pieces by themselves where left out. */
+  sewn: z.boolean().optional(),
+  stock: pinStock.optional(),
+  mat: pinMat.optional(),
 });
 
 /** A forecast as it stood on a day, kept so that it can be scored against what came. */
@@ -89,6 +112,8 @@ export const garmentRecord = z.strictObject({
 export type Measured = z.infer<typeof measured>;
 export type Piece = z.infer<typeof piece>;
 export type Plan = z.infer<typeof plan>;
+export type PinStock = z.infer<typeof pinStock>;
+export type PinMat = z.infer<typeof pinMat>;
 export type KeptForecast = z.infer<typeof keptForecast>;
 export type Outcome = z.infer<typeof outcome>;
 export type Note = z.infer<typeof note>;

@@ -1,0 +1,60 @@
+import { planBlock } from '@dryflat/engine/blocking';
+import { explain, fail, ok, type Result } from '@dryflat/engine/units';
+import { faultsOf, isDoubt } from '@dryflat/record';
+import { askBlockingWith } from '@dryflat/record/block';
+import { refused, type Units } from '../faults.ts';
+import { called, openRecord, save } from '../files.ts';
+import { blockJson } from '../json/block-json.ts';
+import { faultsIn, oneOf } from '../options.ts';
+import { blockReport } from '../print/block/report.ts';
+import { blockSvg } from '../print/block/svg.ts';
+import { styleFor } from '../print/style.ts';
+import type { Words } from '../print/words.ts';
+import { done, type Ending, type Surroundings } from '../surroundings.ts';
+
+/** Options as they are typed. */
+export interface BlockFlags {
+  readonly json?: boolean;
+  readonly svg?: string;
+  readonly force?: boolean;
+  readonly gentle?: boolean;
+  readonly units: string;
+  readonly words: string;
+}
+
+const readFlags = (flags: BlockFlags): Result<{ units: Units; words: Words }> => {
+  const units = oneOf('--units', flags.units, ['cm', 'in'] as const);
+  const words = oneOf('--words', flags.words, ['us', 'uk'] as const);
+  if (units.ok && words.ok) return ok({ units: units.value, words: words.value });
+  return fail(...faultsIn(units, words));
+};
+
+/** `dryflat block FILE`: which pins where and in which order, as a list, as JSON, and as a picture. */
+export const blockCommand = async (
+  path: string,
+  flags: BlockFlags,
+  surroundings: Surroundings,
+): Promise<Ending> => {
+  const chosen = readFlags(flags);
+  if (!chosen.ok) return refused('dryflat block', chosen.faults);
+  const { units, words } = chosen.value;
+  const opened = await openRecord(path, surroundings);
+  if (!opened.ok) return refused(called(path), opened.faults, units);
+  const { record } = opened.value;
+  const asked = askBlockingWith(record, flags.gentle ?? false);
+  if (!asked.ok) return refused(called(path), asked.faults, units);
+  const { question, assumed } = asked.value;
+  const made = planBlock(question);
+  if (!made.ok) return refused(called(path), made.faults, units);
+  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const notices = [...assumed, ...opened.value.notices, ...doubts];
+  const telling = { units, words, style: styleFor(surroundings.colours) };
+  const out = flags.json
+    ? blockJson(record, made.value, notices, units)
+    : blockReport(record, made.value, notices, telling);
+  if (flags.svg === undefined) return done(out);
+  const picture = blockSvg(record, made.value, question.mat, { units, words });
+  const saved = await save(flags.svg, picture, flags.force ?? false, surroundings);
+  if (!saved.ok) return refused(called(flags.svg), saved.faults);
+  return done(out, `Written to ${flags.svg}.\n`);
+};

@@ -1,0 +1,26 @@
+import type { EdgeKind, PinKind } from '@dryflat/engine/blocking';
+import type { Words } from '../words.ts';
+
+export const PIN_WORDS: Readonly<Record<PinKind, string>> = {
+  straight: 'straight pin',
+  't-pin': 'T-pin',
+  comb: 'comb',
+  wire: 'wire',
+};
+
+const EDGE_WORDS: Readonly<Record<EdgeKind, string>> = {
+  'cast-on': 'cast-on edge',
+  'bound-off': 'bound-off edge',
+  selvedge: 'selvedge',
+  seam: 'seam',
+  'picked-up': 'picked-up edge',
+  rib: 'ribbing',
+  fold: 'fold',
+  open: 'edge',
+};
+
+export const edgeWord = (edge: EdgeKind, words: Words): string =>
+  words === 'uk' && edge === 'bound-off' ? 'cast-off edge' : EDGE_WORDS[edge];
+
+export const many = (count: number, word: string): string =>
+  `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,158 @@
+import type { Constraints, Equilibrium, GaveWay, MembraneSolver, Mesh } from '../membrane/index.ts';
+
+/** A mesh at rest with a solver of its own. */
+export interface Lying {
+  readonly mesh: Mesh;
+  readonly solver: MembraneSolver;
+}
+
+/** Forces out of balance by less than this, N, are at rest: a twentieth of a gram moves no stitch. */
+const SETTLED = 5e-4;
+/** Iterations after which slack fabric, which may lie in many ways, is taken as it lies. */
+const PATIENCE = 12;
+/** Iterations after which no better answer comes. */
+const MOST = 500;
+/** A pin this close to its place is there, mm. */
+const THERE = 1e-6;
+/** A pin that pushes harder than this lets go, N. */
+const PUSHES = 5e-3;
+const MOST_RELEASES = 4;
+
+/**
+ * How the piece lies with these constraints, from how it lay before. A piece held at fewer than two
+ * places lies at rest, moved along with the one, and nothing is solved. Slack fabric need not come to
+ * rest to the last digit; `converged` says that no force above SETTLED is left.
+ */
+export const solveWith = (lying: Lying, constraints: Constraints): Equilibrium => {
+  let kept = constraints.pins.map((_, k) => k);
+  for (let pass = 0; ; pass++) {
+    const now = { ...constraints, pins: kept.map((k) => constraints.pins[k]!) };
+    const eq = inFull(solveKept(lying, now), kept, constraints);
+    const pushing = pass < MOST_RELEASES ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
+    if (pushing instanceof Set && pushing.size > 0) kept = kept.filter((k) => !pushing.has(k));
+    else return eq;
+  }
+};
+
+const solveKept = ({ mesh, solver }: Lying, constraints: Constraints): Equilibrium => {
+  const { pins, slides } = constraints;
+  if (pins.length + slides.length < 2) return atRest(mesh, pins[0], slides.length);
+  const set = solver.constrain(constraints);
+  if (!set.ok) throw new Error(set.faults.map((f) => f.problem).join('; '));
+  const gaveWay: GaveWay[] = [];
+  let iterations = 0;
+  for (;;) {
+    const before = iterations;
+    const eq = solver.solve(
+      (progress) =>
+        before + progress.iterations < MOST &&
+        !(progress.iterations >= PATIENCE && progress.residual < SETTLED),
+    );
+    iterations += eq.iterations;
+    gaveWay.push(...eq.gaveWay);
+    const there = !eq.stopped || arrived(eq, constraints, gaveWay);
+    if (there || iterations >= MOST || eq.iterations === 0)
+      return { ...eq, gaveWay, iterations, converged: there && eq.residual < SETTLED };
+  }
+};
+
+const arrived = (
+  { points }: Equilibrium,
+  { pins }: Constraints,
+  gaveWay: readonly GaveWay[],
+): boolean => {
+  const gave = new Set(gaveWay.map(({ node }) => node));
+  return pins.every(
+    ({ node, x, y }) =>
+      gave.has(node) || Math.hypot(points[2 * node]! - x, points[2 * node + 1]! - y) <= THERE,
+  );
+};
+
+/** Reactions, releases and what gave way, by the indices of all pins. */
+const inFull = (
+  eq: Equilibrium,
+  kept: readonly number[],
+  { pins, slides }: Constraints,
+): Equilibrium => {
+  if (kept.length === pins.length) return eq;
+  const reactions = new Float64Array(2 * (pins.length + slides.length));
+  kept.forEach((k, i) => {
+    reactions.set(eq.reactions.subarray(2 * i, 2 * i + 2), 2 * k);
+  });
+  reactions.set(eq.reactions.subarray(2 * kept.length), 2 * pins.length);
+  const held = new Set(kept);
+  const released = [
+    ...eq.released.map((i) => kept[i]!),
+    ...pins.flatMap((_, k) => (held.has(k) ? [] : [k])),
+  ];
+  const gaveWay = eq.gaveWay.map((each) =>
+    each.kind === 'pin' ? { ...each, index: kept[each.index]! } : each,
+  );
+  return { ...eq, reactions, released, gaveWay };
+};
+
+/** Pins on the outline that push the fabric towards its inside, of those that are held. */
+const pushes = (
+  mesh: Mesh,
+  { pins }: Constraints,
+  eq: Equilibrium,
+  kept: readonly number[],
+): number[] => {
+  if (kept.every((k) => Math.hypot(eq.reactions[2 * k]!, eq.reactions[2 * k + 1]!) <= PUSHES))
+    return [];
+  const normals = outwardOf(mesh);
+  const released = new Set(eq.released);
+  return kept.filter((k) => {
+    const node = pins[k]!.node;
+    const [nx, ny] = [normals[2 * node]!, normals[2 * node + 1]!];
+    const size = Math.hypot(nx, ny);
+    const pull = (eq.reactions[2 * k]! * nx + eq.reactions[2 * k + 1]! * ny) / (size || 1);
+    return !released.has(k) && size > 0 && pull < -PUSHES;
+  });
+};
+
+const known = new WeakMap<Mesh, Float64Array>();
+
+/** Sum of the outward normals of the edges of the outline at each node; the piece lies left of an edge. */
+const outwardOf = (mesh: Mesh): Float64Array => {
+  const old = known.get(mesh);
+  if (old !== undefined) return old;
+  const { points, edges } = mesh;
+  const normals = new Float64Array(points.length);
+  for (let k = 0; k < edges.length; k += 2) {
+    const [a, b] = [edges[k]!, edges[k + 1]!];
+    const [dx, dy] = [points[2 * b]! - points[2 * a]!, points[2 * b + 1]! - points[2 * a + 1]!];
+    for (const node of [a, b]) {
+      normals[2 * node]! += dy;
+      normals[2 * node + 1]! -= dx;
+    }
+  }
+  known.set(mesh, normals);
+  return normals;
+};
+
+const atRest = (
+  mesh: Mesh,
+  pin: Constraints['pins'][number] | undefined,
+  slides: number,
+): Equilibrium => {
+  const at = pin?.node ?? 0;
+  const [dx, dy] =
+    pin === undefined ? [0, 0] : [pin.x - mesh.points[2 * at]!, pin.y - mesh.points[2 * at + 1]!];
+  const count = mesh.triangles.length / 3;
+  return {
+    points: mesh.points.map((v, k) => v + (k % 2 === 0 ? dx : dy)),
+    reactions: new Float64Array((pin === undefined ? 0 : 2) + 2 * slides),
+    stretch: Float64Array.from({ length: 3 * count }, (_, k) => (k % 3 === 2 ? 0 : 1)),
+    stress: new Float64Array(3 * count),
+    use: new Float64Array(2 * count),
+    branch: new Uint8Array(count),
+    released: [],
+    energy: 0,
+    iterations: 0,
+    residual: 0,
+    converged: true,
+    stopped: false,
+    gaveWay: [],
+  };
+};

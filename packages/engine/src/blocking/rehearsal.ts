@@ -1,0 +1,77 @@
+import type { Point } from '../garment/index.ts';
+import type { Constraints } from '../membrane/index.ts';
+import { ok, type Result } from '../units/index.ts';
+import { openSheet, type PieceSheet } from './piece-sheet.ts';
+import { fixingOf, type PinState, type Run } from './pin-state.ts';
+import type { Placement } from './placements.ts';
+import { between, distance } from './plane.ts';
+
+/**
+ * What a wet knit bears per area before it slides on a mat: about 0.8 kg/m² of wet wool by a friction of
+ * 0.6, N/mm². Assumption; it only keeps what is not pinned yet where it was laid.
+ */
+export const MAT_FRICTION = 5e-6;
+/** Nodes of the coarser mesh on which pins go in: what moves a pin is felt across the piece. */
+const NODES = 240;
+
+/** The planned piece on a coarser mesh with a mat that holds, to try the order of its pins. */
+export interface Rehearsal {
+  /** The sheet that the placements were planned on. */
+  readonly planned: PieceSheet;
+  readonly sheet: PieceSheet;
+  /** Where each ring node of `sheet` goes if it is held. */
+  readonly targets: readonly Point[];
+  /** Ring indices of `sheet` that a placement holds. */
+  readonly nodesOf: ReadonlyMap<Placement, readonly number[]>;
+  /** All of them, rising. */
+  readonly held: readonly number[];
+  readonly constraintsOf: (placed: readonly Placement[]) => Constraints;
+}
+
+const down = ({ x, y }: Point): Point => ({ x, y: -y });
+
+const nearest = ({ ring }: PieceSheet, at: Point): number =>
+  ring.reduce(
+    (best, { rest }, k) => (distance(rest, at) < distance(ring[best]!.rest, at) ? k : best),
+    0,
+  );
+
+/** Ring indices from one to another, both ends with them. */
+const range = (from: number, to: number, size: number): number[] =>
+  Array.from({ length: ((to - from + size) % size) + 1 }, (_, i) => (from + i) % size);
+
+export const rehearse = (state: PinState, all: readonly Placement[]): Result<Rehearsal> => {
+  const planned = state.sheet;
+  const ends = (p: Placement) => [...new Set([p.nodes[0]!, p.nodes.at(-1)!])];
+  const pinned = [...new Set(all.flatMap(ends))].map((k) => ({
+    at: down(planned.ring[k]!.rest),
+    to: down(state.targets[k]!),
+  }));
+  const opened = openSheet(
+    { ...planned.piece, pinned, dimensions: [] },
+    Math.min(NODES, planned.mesh.points.length / 2),
+    MAT_FRICTION,
+  );
+  if (!opened.ok) return opened;
+  const sheet = opened.value;
+  const targets = sheet.ring.map(({ wanted }) => wanted);
+  const nodesOf = new Map<Placement, readonly number[]>();
+  for (const each of all) {
+    const own = ends(each).map((k) => nearest(sheet, planned.ring[k]!.rest));
+    const nodes = own.length === 1 ? own : range(own[0]!, own[1]!, sheet.ring.length);
+    const [a, b] = ends(each).map((k) => state.targets[k]!) as [Point, Point | undefined];
+    nodes.forEach((k, i) => {
+      targets[k] = b === undefined ? a : between(a, b, i / Math.max(1, nodes.length - 1));
+    });
+    nodesOf.set(each, nodes);
+  }
+  const constraintsOf = (placed: readonly Placement[]): Constraints => {
+    const pins = placed.filter(({ kind }) => kind === 'pin').map((p) => nodesOf.get(p)![0]!);
+    const runs = placed.flatMap((p): Run[] =>
+      p.kind === 'pin' ? [] : [{ kind: p.kind, nodes: nodesOf.get(p)!, lengthMm: p.lengthMm }],
+    );
+    return fixingOf(sheet, targets, new Set(pins), runs).constraints;
+  };
+  const held = [...new Set([...nodesOf.values()].flat())].sort((a, b) => a - b);
+  return ok({ planned, sheet, targets, nodesOf, held, constraintsOf });
+};
