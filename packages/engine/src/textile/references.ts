@@ -28,6 +28,22 @@ const reference = (
 ): Reference => ({ authors, year, title, where, link, standing });
 
 export const REFERENCES = {
+  'alduchov-1996': reference(
+    'Alduchov, O. A.; Eskridge, R. E.',
+    1996,
+    'Improved Magnus Form Approximation of Saturation Vapor Pressure',
+    'Journal of Applied Meteorology 35, 601-609',
+    null,
+    'read-second-hand',
+  ),
+  'allen-1998': reference(
+    'Allen, R. G.; Pereira, L. S.; Raes, D.; Smith, M.',
+    1998,
+    'Crop Evapotranspiration: Guidelines for Computing Crop Water Requirements, chapter 3',
+    'FAO Irrigation and Drainage Paper 56',
+    'https://www.fao.org/4/x0490e/x0490e07.htm',
+    'read-second-hand',
+  ),
   'astm-d1909': reference(
     'ASTM International',
     2013,
@@ -50,6 +66,14 @@ export const REFERENCES = {
     'Textilpflegekennzeichnungsverordnung, Anlage 2: Feuchtigkeitszuschläge',
     'BGBl. 1975, in force since 1 July 1975',
     'https://www.ris.bka.gv.at',
+    'read',
+  ),
+  'ball-weight-notes': reference(
+    'A yarn maker',
+    2023,
+    'Ball weight: what a ball of wool weighs in dry, usual and damp air',
+    'Maker’s notes for knitters',
+    'https://stage.langyarns.com/en/Stories-by-LANGYARNS/Blog/Blog-post/102-BALL-WEIGHT',
     'read',
   ),
   'cgpm-1901': reference(
@@ -108,6 +132,14 @@ export const REFERENCES = {
     null,
     'read',
   ),
+  'fourt-1951': reference(
+    'Fourt, L.; Sookne, A. M.; Frishman, D.; Harris, M.',
+    1951,
+    'The Rate of Drying of Fabrics',
+    'Textile Research Journal 21, 26-33 (abstract read)',
+    'https://scilit.com/publications/08ed97e2b09675bb27b560c654ef340e',
+    'read',
+  ),
   'gate-2015': reference(
     'Graduate Aptitude Test in Engineering',
     2015,
@@ -115,6 +147,14 @@ export const REFERENCES = {
     'GATE',
     'https://www.textiletriangle.com/gate-textile/question-paper/2015-2/tf/54-2/',
     'read',
+  ),
+  'guggenheim-1966': reference(
+    'Guggenheim, E. A.',
+    1966,
+    'Applications of Statistical Mechanics, chapter 11: sorption in several layers',
+    'Clarendon Press, Oxford',
+    null,
+    'from-memory',
   ),
   'iso-5077': reference(
     'International Organization for Standardization',
@@ -227,6 +267,30 @@ export const REFERENCES = {
     'Open data, MIT licence; notice beside the table',
     'https://github.com/sabetta/stitch-by-stitch',
     'data',
+  ),
+  'sonntag-1990': reference(
+    'Sonntag, D.',
+    1990,
+    'Important new Values of the Physical Constants of 1986, Vapour Pressure Formulations based on the ITS-90, and Psychrometer Formulae',
+    'Zeitschrift für Meteorologie 40, 340-344 (title from memory)',
+    null,
+    'read-second-hand',
+  ),
+  'steele-1958': reference(
+    'Steele, R.',
+    1958,
+    'Factors Affecting the Drying of Apparel Fabrics, Part I',
+    'Textile Research Journal 28 (abstract read; author from memory)',
+    'https://scilit.com/publications/09e4fdf04dbce97975f60b30cff4c7d4',
+    'read',
+  ),
+  'stull-2011': reference(
+    'Stull, R.',
+    2011,
+    'Wet-Bulb Temperature from Relative Humidity and Air Temperature',
+    'Journal of Applied Meteorology and Climatology 50, 2267-2269',
+    null,
+    'from-memory',
   ),
   'textile-regain-notes': reference(
     'Textile calculation notes',

@@ -1,0 +1,14 @@
+export { TOLERANCE } from './assumptions.ts';
+export { type CalendarAsked, dryingCalendar } from './calendar.ts';
+export { forecastDrying } from './drying.ts';
+export type { Solved } from './falling-root.ts';
+export {
+  airPressure,
+  latentHeat,
+  psychrometricConstant,
+  saturationPressure,
+  vapourPressure,
+  wetBulb,
+  wetFaceRate,
+} from './psychrometrics.ts';
+export type * from './types.ts';
