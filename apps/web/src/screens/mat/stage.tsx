@@ -28,6 +28,9 @@ export interface StageProps {
 /** Tallest drawing, as a share of the window. */
 const TALLEST = 0.72;
 
+/** Letters in the drawing are no larger than a share of its width, as they stand close; the lists have all of them. */
+const LETTERS = 19;
+
 /** The piece on its mat: tiles, the stretch in colour, outlines, measures and pins. */
 export const Stage = (props: StageProps) => {
   const { planned, cloth, lying, places, chosen, most, closer, choose, place } = props;
@@ -60,7 +63,7 @@ export const Stage = (props: StageProps) => {
         >
           <Tiles frame={frame} planned={planned} />
           <FieldCanvas frame={frame} field={field} most={most} />
-          <Drawing {...props} frame={frame} rem={rem} />
+          <Drawing {...props} frame={frame} rem={Math.min(rem, width / LETTERS)} />
           {places.length > 0 && (
             <button
               type="button"
@@ -131,7 +134,13 @@ const Drawing = ({
       <path className="df-mat-wanted" d={still[1]} />
       <path className="df-mat-pinned" d={outlinePath(pinned, frame)} />
       {cloth && lying && (
-        <MeasureLines rulers={cloth.rulers} points={lying.points} frame={frame} rem={rem} />
+        <MeasureLines
+          rulers={cloth.rulers}
+          places={places}
+          points={lying.points}
+          frame={frame}
+          rem={rem}
+        />
       )}
       {lying && (
         <path

@@ -76,7 +76,7 @@ test('MV3: while pins move one question is under way, and only the last of the o
   say(0, { kind: 'open', turn: 1 });
   expect(made[0]?.asked.slice(1)).toEqual([{ kind: 'move', turn: 2, places: [[3, 0]] }]);
   hand.move(places[0]!);
-  say(0, { kind: 'lying', turn: 2 });
+  say(0, { kind: 'lying', turn: 2, lying: { stopped: false } });
   expect(made[0]?.asked.at(-1)).toEqual({ kind: 'move', turn: 3, places: [[1, 0]] });
 });
 
@@ -101,4 +101,19 @@ test('MV2: a worker that dies is told, and replaced at the next question', () =>
   ]);
   plans.ask(record, choices);
   expect(made).toHaveLength(2);
+});
+
+test('MV8: what was told in part is asked for again, unless the pins have moved since', () => {
+  const { made, make, say, tell } = bench();
+  const hand = holder(make, tell);
+  hand.open({} as OpenAsk);
+  say(0, { kind: 'open', turn: 1 });
+  hand.move([[1, 0]]);
+  say(0, { kind: 'lying', turn: 2, lying: { stopped: true } });
+  expect(made[0]?.asked.at(-1)).toEqual({ kind: 'move', turn: 3, places: [[1, 0]] });
+  hand.move([[2, 0]]);
+  say(0, { kind: 'lying', turn: 3, lying: { stopped: true } });
+  expect(made[0]?.asked.at(-1)).toEqual({ kind: 'move', turn: 4, places: [[2, 0]] });
+  say(0, { kind: 'lying', turn: 4, lying: { stopped: false } });
+  expect(made[0]?.asked).toHaveLength(4);
 });

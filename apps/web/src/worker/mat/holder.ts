@@ -18,6 +18,7 @@ export const holder = (make: () => MatWorker, tell: (told: MatTold) => void): Ho
   let turn = 0;
   let awaited = false;
   let waiting: Places | null = null;
+  let asked: Places | null = null;
   let opened = 0;
   const stop = (): void => {
     worker?.terminate();
@@ -33,6 +34,7 @@ export const holder = (make: () => MatWorker, tell: (told: MatTold) => void): Ho
     awaited = false;
     if (waiting === null) return;
     const places = waiting;
+    asked = places;
     waiting = null;
     send({ kind: 'move', turn: ++turn, places });
   };
@@ -42,6 +44,8 @@ export const holder = (make: () => MatWorker, tell: (told: MatTold) => void): Ho
       if (worker !== started) return;
       // Answers about a piece that was put away are of no use.
       if (data.turn >= opened) tell(data);
+      // What was told before it was done goes on, unless the pins have moved since.
+      if (data.kind === 'lying' && data.lying.stopped && data.turn === turn) waiting ??= asked;
       if (data.turn === turn) next();
     };
     started.onerror = (event) => {

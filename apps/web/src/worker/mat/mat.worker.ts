@@ -56,10 +56,13 @@ const open = ({ turn, piece, plan }: OpenAsk): MatTold => {
   return { kind: 'open', turn, cloth: hand.cloth, lying };
 };
 
+/** A pull far beyond the fabric takes seconds to work out: it is told in parts, ms. */
+const TOLD_WITHIN = 150;
+
 const move = ({ turn, places }: MoveAsk): MatTold | null => {
   if (hand === null) return null;
   const began = performance.now();
-  const lying = hand.lie(places);
+  const lying = hand.lie(places, () => performance.now() - began < TOLD_WITHIN);
   return { kind: 'lying', turn, lying, ms: performance.now() - began };
 };
 

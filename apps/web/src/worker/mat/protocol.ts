@@ -86,11 +86,13 @@ export interface Lying {
   readonly reached: readonly number[];
   /** N at each of `plan.pins`. */
   readonly pulls: readonly number[];
-  /** Indices of pins that the fabric pushes rather than pulls at, so that it lies clear of them. */
+  /** Indices of pins that the fabric does not pull at. */
   readonly loose: readonly number[];
   /** Indices of pins that the fabric does not reach, with what is left, mm. */
   readonly short: readonly { readonly pin: number; readonly mm: number }[];
   readonly converged: boolean;
+  /** Told before it was done, as it took long; it goes on when it is asked again. */
+  readonly stopped: boolean;
   readonly iterations: number;
 }
 
