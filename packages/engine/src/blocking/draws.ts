@@ -1,7 +1,7 @@
-import type { Constraints } from '../membrane/index.ts';
-import { solveWith } from './lie.ts';
+import { ROUGH, solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import { type Draw, drawnSheet, type PieceSheet } from './piece-sheet.ts';
+import type { PinState } from './pin-state.ts';
 
 /**
  * Fabrics out of those that the doubt allows, for three independent normal unknowns: size at rest in
@@ -30,31 +30,45 @@ export interface Drawn {
   readonly reached: number;
 }
 
-/** Each dimension in each fabric, pinned alike: `[draw][dimension]`. Fabrics that cannot be made are left out. */
+/**
+ * Another size at rest, by a factor in the ruler's own direction. Held at both ends it reaches what it did,
+ * unless it is larger than that to begin with, as pins do not push; else it moves with its rest.
+ */
+const otherRest = (ruler: Ruler, held: boolean, reached: number, factor: number): Drawn => {
+  const rest = factor * restOf(ruler);
+  return { rest, reached: held ? Math.max(reached, rest) : factor * reached };
+};
+
+/**
+ * Each dimension in each fabric, pinned alike: `[draw][dimension]`. Other sizes at rest follow from how it
+ * is held; other give is solved, unless every dimension is held at both ends and nothing gave way.
+ */
 export const dimensionsDrawn = (
-  sheet: PieceSheet,
+  state: PinState,
   rulers: readonly Ruler[],
-  constraints: Constraints,
   goOn: () => boolean,
 ): { drawn: Drawn[][]; iterations: number } => {
+  const { sheet } = state;
+  const fixed = new Set(state.fixed());
+  const free = new Set(state.released());
+  const isHeld = ({ from, to }: Ruler) => [from, to].every((k) => fixed.has(k) && !free.has(k));
+  const nominal = rulers.map((ruler) => measured(ruler, sheet.ring, state.eq.points));
+  const sure = rulers.every(isHeld) && state.shortfalls.size === 0;
   let iterations = 0;
-  const drawn = drawsOf(sheet).flatMap((draw) => {
-    const drawn = goOn() ? drawnSheet(sheet, draw) : null;
-    if (drawn === null || !drawn.ok) return [];
-    const eq = solveWith(drawn.value, constraints);
+  const drawn = drawsOf(sheet).map((draw): Drawn[] => {
+    const plain = rulers.map((ruler, k): Drawn => {
+      const factor = ruler.dimension.direction === 'width' ? draw.restWidth : draw.restLength;
+      return otherRest(ruler, isHeld(ruler), nominal[k]!, factor);
+    });
+    if (draw.give === 1 || sure || !goOn()) return plain;
+    const made = drawnSheet(sheet, draw);
+    if (!made.ok) return plain;
+    const eq = solveWith(made.value, state.fixing.constraints, ROUGH);
     iterations += eq.iterations;
-    const factor = [draw.restWidth, draw.restLength] as const;
-    return [
-      rulers.map(
-        (ruler): Drawn => ({
-          rest: restOf({
-            ...ruler,
-            rest: { x: factor[0] * ruler.rest.x, y: factor[1] * ruler.rest.y },
-          }),
-          reached: measured(ruler, sheet.ring, eq.points, factor),
-        }),
-      ),
-    ];
+    return rulers.map((ruler) => ({
+      rest: restOf(ruler),
+      reached: measured(ruler, sheet.ring, eq.points),
+    }));
   });
   return { drawn, iterations };
 };

@@ -1,6 +1,6 @@
 import { safeStretch } from '../fabric/index.ts';
 import type { Constraints } from '../membrane/index.ts';
-import { solveWith } from './lie.ts';
+import { ROUGH, solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import type { PinState } from './pin-state.ts';
 import type { Gentler } from './types.ts';
@@ -72,7 +72,7 @@ export const gentlerOf = (
   const gentler = [full];
   for (const share of shares.sort((a, b) => b - a)) {
     if (!goOn()) break;
-    const eq = solveWith(state.sheet, eased(state, share));
+    const eq = solveWith(state.sheet, eased(state, share), ROUGH);
     iterations += eq.iterations;
     gentler.push(summary(share, rulers, lengths(eq.points)));
   }

@@ -11,7 +11,9 @@ const SETTLED = 5e-4;
 /** Iterations after which slack fabric, which may lie in many ways, is taken as it lies. */
 const PATIENCE = 12;
 /** Iterations after which no better answer comes. */
-const MOST = 500;
+export const MOST = 150;
+/** For answers that need not be fine: the piece while its pins go in, and other fabrics than its own. */
+export const ROUGH = 30;
 /** A pin this close to its place is there, mm. */
 const THERE = 1e-6;
 /** A pin that pushes harder than this lets go, N. */
@@ -21,20 +23,25 @@ const MOST_RELEASES = 4;
 /**
  * How the piece lies with these constraints, from how it lay before. A piece held at fewer than two
  * places lies at rest, moved along with the one, and nothing is solved. Slack fabric need not come to
- * rest to the last digit; `converged` says that no force above SETTLED is left.
+ * rest to the last digit; `converged` says that no force above SETTLED is left. Ends after about `most`
+ * iterations in each of a few passes.
  */
-export const solveWith = (lying: Lying, constraints: Constraints): Equilibrium => {
+export const solveWith = (lying: Lying, constraints: Constraints, most = MOST): Equilibrium => {
   let kept = constraints.pins.map((_, k) => k);
   for (let pass = 0; ; pass++) {
     const now = { ...constraints, pins: kept.map((k) => constraints.pins[k]!) };
-    const eq = inFull(solveKept(lying, now), kept, constraints);
+    const eq = inFull(solveKept(lying, now, most), kept, constraints);
     const pushing = pass < MOST_RELEASES ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
     if (pushing instanceof Set && pushing.size > 0) kept = kept.filter((k) => !pushing.has(k));
     else return eq;
   }
 };
 
-const solveKept = ({ mesh, solver }: Lying, constraints: Constraints): Equilibrium => {
+const solveKept = (
+  { mesh, solver }: Lying,
+  constraints: Constraints,
+  most: number,
+): Equilibrium => {
   const { pins, slides } = constraints;
   if (pins.length + slides.length < 2) return atRest(mesh, pins[0], slides.length);
   const set = solver.constrain(constraints);
@@ -45,13 +52,13 @@ const solveKept = ({ mesh, solver }: Lying, constraints: Constraints): Equilibri
     const before = iterations;
     const eq = solver.solve(
       (progress) =>
-        before + progress.iterations < MOST &&
+        before + progress.iterations < most &&
         !(progress.iterations >= PATIENCE && progress.residual < SETTLED),
     );
     iterations += eq.iterations;
     gaveWay.push(...eq.gaveWay);
     const there = !eq.stopped || arrived(eq, constraints, gaveWay);
-    if (there || iterations >= MOST || eq.iterations === 0)
+    if (there || iterations >= most || eq.iterations === 0)
       return { ...eq, gaveWay, iterations, converged: there && eq.residual < SETTLED };
   }
 };

@@ -1,5 +1,5 @@
 import type { Constraints } from '../membrane/index.ts';
-import { solveWith } from './lie.ts';
+import { ROUGH, solveWith } from './lie.ts';
 import { MOVED } from './order.ts';
 import { placeIn } from './piece-sheet.ts';
 import type { Rehearsal } from './rehearsal.ts';
@@ -45,7 +45,7 @@ export const naiveOrder = (rehearsal: Rehearsal): Naive => {
   const target = (k: number) => targets[k]!;
   let iterations = 0;
   const lie = (constraints: Constraints) => {
-    const eq = solveWith(sheet, constraints);
+    const eq = solveWith(sheet, constraints, ROUGH);
     iterations += eq.iterations;
     return (k: number) => placeIn(eq.points, ring[k]!.node);
   };

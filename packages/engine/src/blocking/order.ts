@@ -1,4 +1,4 @@
-import { solveWith } from './lie.ts';
+import { ROUGH, solveWith } from './lie.ts';
 import { type PieceSheet, placeIn } from './piece-sheet.ts';
 import type { Placement } from './placements.ts';
 import { distance } from './plane.ts';
@@ -79,7 +79,7 @@ export const simulate = (
   sheet.solver.reset();
   for (let step = 0; step < order.length && goOn(); step++) {
     const placed = order.slice(0, step + 1);
-    const eq = solveWith(sheet, rehearsal.constraintsOf(placed));
+    const eq = solveWith(sheet, rehearsal.constraintsOf(placed), ROUGH);
     iterations += eq.iterations;
     const off = (k: number) => distance(placeIn(eq.points, sheet.ring[k]!.node), targets[k]!);
     for (const each of placed)

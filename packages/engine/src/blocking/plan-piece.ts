@@ -74,7 +74,7 @@ export const planPiece = (
   const ordered = orderOf(rehearsed.value, placements, going.goOn);
   const naive = naiveOrder(rehearsed.value);
   going.reach(0.7);
-  const drawn = dimensionsDrawn(sheet, rulers, state.fixing.constraints, going.goOn);
+  const drawn = dimensionsDrawn(state, rulers, going.goOn);
   going.reach(0.9);
   const gentler = gentlerOf(state, rulers, going.goOn);
   const before = beforeSewing(state, rulers, nodes);

@@ -81,6 +81,24 @@ const ribKept = (points: OutlinePoint[]): OutlinePoint[] => {
 };
 
 /**
+ * Pins pull and do not push: where the piece as a whole already lies wider or longer than wanted, it is
+ * pinned as it lies, keeping the shape wanted, and what is too large is said.
+ */
+const notPushed = (rest: readonly Point[], wanted: readonly Point[]): readonly Point[] => {
+  const factor = (of: (p: Point) => number): number => {
+    const extent = (list: readonly Point[]) =>
+      Math.max(...list.map(of)) - Math.min(...list.map(of));
+    return Math.max(1, extent(rest) / extent(wanted));
+  };
+  const [fx, fy] = [factor(({ x }) => x), factor(({ y }) => y)];
+  const middle = middleOf(wanted);
+  return wanted.map(({ x, y }) => ({
+    x: middle.x + fx * (x - middle.x),
+    y: middle.y + fy * (y - middle.y),
+  }));
+};
+
+/**
  * The outline with y up, counter-clockwise, with further points where dimensions end and pins are asked
  * for, and the place that each point is to go to. The wanted outline is laid so that its middle is
  * over that of the rest.
@@ -89,7 +107,10 @@ export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => 
   const wanted = wantedOf(piece);
   const n = piece.outline.length;
   const [a, b] = [middleOf(piece.outline), middleOf(wanted)];
-  const moved = wanted.map((p) => plus(p, a.x - b.x, a.y - b.y));
+  const moved = notPushed(
+    piece.outline,
+    wanted.map((p) => plus(p, a.x - b.x, a.y - b.y)),
+  );
   const splits = splitsOf(piece);
   const isCorner = (i: number, list: readonly Point[]) =>
     turnsBy(list.at(i - 1)!, list[i]!, list[(i + 1) % n]!) > CORNER;

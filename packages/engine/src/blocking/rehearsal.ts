@@ -7,10 +7,10 @@ import type { Placement } from './placements.ts';
 import { between, distance } from './plane.ts';
 
 /**
- * What a wet knit bears per area before it slides on a mat: about 0.8 kg/m² of wet wool by a friction of
- * 0.6, N/mm². Assumption; it only keeps what is not pinned yet where it was laid.
+ * What a wet knit bears per area before it slides on a mat: twice 0.8 kg/m² of wet wool by a friction of
+ * 0.6, and the hand that smooths it, N/mm². Assumption; it only keeps what is not pinned yet where it was laid.
  */
-export const MAT_FRICTION = 5e-6;
+export const MAT_FRICTION = 2e-5;
 /** Nodes of the coarser mesh on which pins go in: what moves a pin is felt across the piece. */
 const NODES = 240;
 
