@@ -24,7 +24,7 @@ const TOLERANCE = 1e-10;
 /** A pin pushes when it does so by more than this share of the same force: that of the residual resistance. */
 const PUSHES = 1e-4;
 /** Newton iterations of one `solve`; a hundred is much. What has not arrived then gives way. */
-const MOST_ITERATIONS = 1000;
+const MOST_ITERATIONS = 500;
 /** Passes of letting go and catching pins. */
 const MOST_PASSES = 12;
 /** Stiffness that holds a piece that could move freely, as a share of its own. */

@@ -6,15 +6,14 @@ import {
   G3,
   H11,
   H12,
-  H13,
   H22,
-  H23,
   H33,
   type Material,
   stiffnessScale,
   W,
 } from './material.ts';
-import { eigen, solveSymmetric, type Two, withoutNegative } from './two-by-two.ts';
+import { clampConvex, curvature, softenAcross, softenAll } from './relaxed-stiffness.ts';
+import { eigen, solveSymmetric, type Two } from './two-by-two.ts';
 
 /**
  * No compression: a sheet that is squeezed wrinkles instead (tension field theory; Pipkin 1986, IMA J.
@@ -65,7 +64,7 @@ export interface Relaxation {
 
 /** Stops when the slope by z is this share of its own slope: rounding of a few products. */
 const CLOSE = 1e-13;
-const MOST_STEPS = 60;
+const MOST_STEPS = 40;
 /** Newton steps for the slack state, whose error falls by ρ/Y each time, and where they end: rounding. */
 const SLACK_STEPS = 8;
 const SLACK_CLOSE = 1e-11;
@@ -172,7 +171,7 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
   const lineSearch = (c: C, s1: number, s2: number, slope: number): boolean => {
     const energy = own[W]!;
     const rounding = 4e-16 * (Math.abs(energy) + scale);
-    for (let share = 1; share > 1e-10; share /= 2) {
+    for (let share = 1; share > 1e-5; share /= 2) {
       const [z1, z2] = [pair.a + share * s1, pair.b + share * s2];
       if (!(wrinkledEnergy(c, z1, z2, trial) <= energy + 1e-4 * share * slope + rounding)) continue;
       own.set(trial);
@@ -242,62 +241,4 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
     return WRINKLED;
   };
   return { material, resistance, relax };
-};
-
-/** ∂²W_r/∂C² = H − H(H + K)⁻¹H = K − K(H + K)⁻¹K for a slack sheet, K = ¼ρ diag(1, 1, 2). */
-const softenAll = (out: Float64Array, resistance: number): void => {
-  const k = resistance / 4;
-  const [h11, h22] = [out[H11]! + k, out[H22]! + k];
-  const [a11, a12] = solveSymmetric(h11, h22, out[H12]!, k, 0);
-  const [, a22] = solveSymmetric(h11, h22, out[H12]!, 0, k);
-  out[H11] = k - k * a11;
-  out[H22] = k - k * a22;
-  out[H12] = -k * a12;
-  out[H33] = 2 * k - (4 * k * k) / (out[H33]! + 2 * k);
-};
-
-/**
- * M = Jᵀ(∂²W/∂C²)J + S + ½ρ(|z|² + 2z zᵀ) as M₁₁, M₂₂, M₁₂: curvature of the energy by z, with
- * J = ∂(z zᵀ)/∂z.
- */
-const curvature = (
-  out: Float64Array,
-  z1: number,
-  z2: number,
-  resistance: number,
-): [number, number, number] => {
-  const [a, b, r] = [z1 * z1, z2 * z2, resistance / 2];
-  return [
-    4 * a * out[H11]! + b * out[H33]! + 2 * out[G1]! + r * (3 * a + b),
-    4 * b * out[H22]! + a * out[H33]! + 2 * out[G2]! + r * (a + 3 * b),
-    z1 * z2 * (4 * out[H12]! + out[H33]! + 2 * r) + out[G3]!,
-  ];
-};
-
-/** Leaves out curvature below 0, which only a W that is not convex has. */
-const clampConvex = (out: Float64Array): void => {
-  if (out[H11]! >= 0 && out[H22]! >= 0 && out[H11]! * out[H22]! >= out[H12]! ** 2) return;
-  const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
-  out[H11] = h11;
-  out[H22] = h22;
-  out[H12] = h12;
-};
-
-/** ∂²W_r/∂C² = H − HJ M⁻¹ JᵀH, by the implicit function theorem from Sz = 0. */
-const softenAcross = (out: Float64Array, z1: number, z2: number, resistance: number): void => {
-  clampConvex(out);
-  const [m11, m22, m12] = curvature(out, z1, z2, resistance);
-  const [h11, h22, h33, h12] = [out[H11]!, out[H22]!, out[H33]!, out[H12]!];
-  const p = [2 * z1 * h11, 2 * z1 * h12, z2 * h33] as const;
-  const q = [2 * z2 * h12, 2 * z2 * h22, z1 * h33] as const;
-  const less = (i: 0 | 1 | 2, j: 0 | 1 | 2): number => {
-    const [x, y] = solveSymmetric(m11, m22, m12, p[j], q[j]);
-    return p[i] * x + q[i] * y;
-  };
-  out[H11]! -= less(0, 0);
-  out[H22]! -= less(1, 1);
-  out[H33]! -= less(2, 2);
-  out[H12]! -= less(0, 1);
-  out[H13]! -= less(0, 2);
-  out[H23]! -= less(1, 2);
 };

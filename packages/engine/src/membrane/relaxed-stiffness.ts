@@ -1,0 +1,65 @@
+import { G1, G2, G3, H11, H12, H13, H22, H23, H33 } from './material.ts';
+import { solveSymmetric, withoutNegative } from './two-by-two.ts';
+
+/** ∂²W_r/∂C² = H − H(H + K)⁻¹H = K − K(H + K)⁻¹K for a slack sheet, K = ¼ρ diag(1, 1, 2). */
+export const softenAll = (out: Float64Array, resistance: number): void => {
+  const k = resistance / 4;
+  const [h11, h22] = [out[H11]! + k, out[H22]! + k];
+  const [a11, a12] = solveSymmetric(h11, h22, out[H12]!, k, 0);
+  const [, a22] = solveSymmetric(h11, h22, out[H12]!, 0, k);
+  out[H11] = k - k * a11;
+  out[H22] = k - k * a22;
+  out[H12] = -k * a12;
+  out[H33] = 2 * k - (4 * k * k) / (out[H33]! + 2 * k);
+};
+
+/**
+ * M = Jᵀ(∂²W/∂C²)J + S + ½ρ(|z|² + 2z zᵀ) as M₁₁, M₂₂, M₁₂: curvature of the energy by z, with
+ * J = ∂(z zᵀ)/∂z.
+ */
+export const curvature = (
+  out: Float64Array,
+  z1: number,
+  z2: number,
+  resistance: number,
+): [number, number, number] => {
+  const [a, b, r] = [z1 * z1, z2 * z2, resistance / 2];
+  return [
+    4 * a * out[H11]! + b * out[H33]! + 2 * out[G1]! + r * (3 * a + b),
+    4 * b * out[H22]! + a * out[H33]! + 2 * out[G2]! + r * (a + 3 * b),
+    z1 * z2 * (4 * out[H12]! + out[H33]! + 2 * r) + out[G3]!,
+  ];
+};
+
+/** Leaves out curvature below 0, which only a W that is not convex has. */
+export const clampConvex = (out: Float64Array): void => {
+  if (out[H11]! >= 0 && out[H22]! >= 0 && out[H11]! * out[H22]! >= out[H12]! ** 2) return;
+  const [h11, h22, h12] = withoutNegative(out[H11]!, out[H22]!, out[H12]!);
+  out[H11] = h11;
+  out[H22] = h22;
+  out[H12] = h12;
+};
+
+/** ∂²W_r/∂C² = H − HJ M⁻¹ JᵀH, by the implicit function theorem from Sz = 0. */
+export const softenAcross = (
+  out: Float64Array,
+  z1: number,
+  z2: number,
+  resistance: number,
+): void => {
+  clampConvex(out);
+  const [m11, m22, m12] = curvature(out, z1, z2, resistance);
+  const [h11, h22, h33, h12] = [out[H11]!, out[H22]!, out[H33]!, out[H12]!];
+  const p = [2 * z1 * h11, 2 * z1 * h12, z2 * h33] as const;
+  const q = [2 * z2 * h12, 2 * z2 * h22, z1 * h33] as const;
+  const less = (i: 0 | 1 | 2, j: 0 | 1 | 2): number => {
+    const [x, y] = solveSymmetric(m11, m22, m12, p[j], q[j]);
+    return p[i] * x + q[i] * y;
+  };
+  out[H11]! -= less(0, 0);
+  out[H22]! -= less(1, 1);
+  out[H33]! -= less(2, 2);
+  out[H12]! -= less(0, 1);
+  out[H13]! -= less(0, 2);
+  out[H23]! -= less(1, 2);
+};
