@@ -137,6 +137,14 @@ const searchLine = (system: System, points: Float64Array, step: Float64Array): n
  */
 export const newton = (system: System, points: Float64Array, options: NewtonOptions): NewtonEnd => {
   system.evaluate(points, 'stiffness');
+  if (system.totals.energy === Number.POSITIVE_INFINITY)
+    return {
+      iterations: 0,
+      residual: Number.POSITIVE_INFINITY,
+      converged: false,
+      stopped: false,
+      history: [],
+    };
   const history = [system.residual()];
   const extent = points.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
   let iterations = 0;
@@ -150,6 +158,7 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
   while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
     const kept = chord ? system.factor : undefined;
     const factor = kept ?? factorStiffness(system, points, options.shift);
+    if (!factor.complete) break;
     const step = answer(system, factor, undefined);
     const share = searchLine(system, points, step);
     if (share < CUT) cuts++;
