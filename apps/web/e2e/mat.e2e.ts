@@ -137,3 +137,39 @@ test(
   },
   LONG,
 );
+
+test(
+  'M8, M11: a finger drags a pin and does not scroll the page; American words on an American device',
+  async () => {
+    const page = await at.open({ viewport: PHONE, hasTouch: true, locale: 'en-US' });
+    await openMat(page);
+    await planned(page);
+    const main = page.locator('main');
+    expect(await seen(main)).toMatch(/bound-off edge/);
+    expect(await seen(main)).not.toMatch(/\d\s?cm\b|cast-off edge/);
+    await chosen(page).scrollIntoViewIfNeeded();
+    const before = (await outline(page))!;
+    const box = (await chosen(page).boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const scrolled = () => page.evaluate(() => scrollY);
+    const from = await scrolled();
+    const finger = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', dx: number, dy: number) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: x + dx, y: y + dy }],
+      });
+    await touch('touchStart', 0, 0);
+    for (const step of [2, 4, 6, 8, 10]) await touch('touchMove', step, -step);
+    await touch('touchEnd', 0, 0);
+    await expect.poll(async () => movedBy(before, (await outline(page))!), LAID).toBeGreaterThan(3);
+    expect(await scrolled()).toBe(from);
+    await page.getByText('You moved one pin.').waitFor();
+    await page.getByRole('button', { name: 'Plan around it' }).click();
+    await page.getByRole('progressbar').waitFor();
+    await page.getByRole('progressbar').waitFor({ state: 'detached', ...PLANNED });
+    await planned(page);
+    await page.context().close();
+  },
+  LONG,
+);

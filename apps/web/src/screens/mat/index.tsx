@@ -1,5 +1,5 @@
 import { USUAL_MAT, USUAL_STOCK } from '@dryflat/record/block';
-import { useEffect, useId, useMemo, useState } from 'react';
+import { useDeferredValue, useEffect, useId, useMemo, useState } from 'react';
 import {
   announce,
   Button,
@@ -154,6 +154,10 @@ const OnMat = ({ mat }: { mat: Mat }) => {
       ),
     [plan, mat.places],
   );
+  const now = useMemo(() => ({ planned, places: mat.places, moved }), [planned, mat.places, moved]);
+  // The list follows when there is time: the fabric comes first.
+  const late = useDeferredValue(now);
+  const listed = late.planned === planned ? late : now;
   const still = mat.cloth === null || mat.planning.at === 'working';
   const move = (dx: number, dy: number): void => {
     const [x, y] = mat.places[chosen]!;
@@ -222,7 +226,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
       <CouldNot planned={planned} />
       <Card title="Pins in their order">
         <PlanNotices planned={planned} />
-        <PinList planned={planned} places={mat.places} moved={moved} />
+        <PinList planned={planned} places={listed.places} moved={listed.moved} />
       </Card>
       <OrderAndEase planned={planned} />
     </>

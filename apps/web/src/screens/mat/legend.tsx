@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useLengths } from '../../kit/index.ts';
 import type { Lying, Planned } from '../../worker/mat/index.ts';
 import { PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.ts';
@@ -11,56 +12,50 @@ const LINES = [
 ] as const;
 
 /** What colours, lines and shapes mean, with the worst place in numbers. */
-export const Legend = ({
-  planned,
-  lying,
-  most,
-}: {
-  planned: Planned;
-  lying: Lying | null;
-  most: number;
-}) => {
-  const { length } = useLengths();
-  const { pins, stretchUse } = planned.plan;
-  const worst = lying?.worst ?? {
-    use: stretchUse.max,
-    ...stretchUse.where,
-    along: stretchUse.along,
-  };
-  const kinds = PIN_KINDS.filter((kind) => pins.some((pin) => pin.kind === kind));
-  return (
-    <div className="df-mat-legend">
-      <div className="df-ramp">
-        <span>How much of its stretch the fabric uses</span>
-        <i style={{ background: cssRamp() }} aria-hidden="true" />
-        <span className="df-ramp-ends">
-          <span>none</span>
-          <span>{percent(most / 2)}</span>
-          <span>{percent(most)}</span>
-        </span>
+export const Legend = memo(
+  ({ planned, lying, most }: { planned: Planned; lying: Lying | null; most: number }) => {
+    const { length } = useLengths();
+    const { pins, stretchUse } = planned.plan;
+    const worst = lying?.worst ?? {
+      use: stretchUse.max,
+      ...stretchUse.where,
+      along: stretchUse.along,
+    };
+    const kinds = PIN_KINDS.filter((kind) => pins.some((pin) => pin.kind === kind));
+    return (
+      <div className="df-mat-legend">
+        <div className="df-ramp">
+          <span>How much of its stretch the fabric uses</span>
+          <i style={{ background: cssRamp() }} aria-hidden="true" />
+          <span className="df-ramp-ends">
+            <span>none</span>
+            <span>{percent(most / 2)}</span>
+            <span>{percent(most)}</span>
+          </span>
+        </div>
+        <p className="df-worst">
+          Most: <strong className="df-mm">{percent(worst.use)}</strong>{' '}
+          {worst.along === 'width' ? 'across' : 'lengthwise'}, at the cross:{' '}
+          {length(Math.max(0, worst.x))} from the left of the mat, {length(Math.max(0, worst.y))}{' '}
+          from its top
+        </p>
+        <ul className="df-mat-key">
+          {LINES.map(([line, word]) => (
+            <li key={line}>
+              <svg viewBox="0 0 28 8" aria-hidden="true">
+                <path className={`df-mat-${line}`} d="M1 4H27" />
+              </svg>
+              {word}
+            </li>
+          ))}
+          {kinds.map((kind) => (
+            <li key={kind}>
+              <PinSample kind={kind} />
+              {pieceWord(PIN_WORDS[kind])}
+            </li>
+          ))}
+        </ul>
       </div>
-      <p className="df-worst">
-        Most: <strong className="df-mm">{percent(worst.use)}</strong>{' '}
-        {worst.along === 'width' ? 'across' : 'lengthwise'}, at the cross:{' '}
-        {length(Math.max(0, worst.x))} from the left of the mat, {length(Math.max(0, worst.y))} from
-        its top
-      </p>
-      <ul className="df-mat-key">
-        {LINES.map(([line, word]) => (
-          <li key={line}>
-            <svg viewBox="0 0 28 8" aria-hidden="true">
-              <path className={`df-mat-${line}`} d="M1 4H27" />
-            </svg>
-            {word}
-          </li>
-        ))}
-        {kinds.map((kind) => (
-          <li key={kind}>
-            <PinSample kind={kind} />
-            {pieceWord(PIN_WORDS[kind])}
-          </li>
-        ))}
-      </ul>
-    </div>
-  );
-};
+    );
+  },
+);

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useLandmarkName, useLengths } from '../../kit/index.ts';
 import type { Lying, Planned } from '../../worker/mat/index.ts';
 import { letterOf } from './measure-lines.tsx';
@@ -6,7 +7,7 @@ import { letterOf } from './measure-lines.tsx';
 const SEEN = 0.5;
 
 /** What each measure comes to: as pinned now, as planned with its range, dry, and after a rewash. */
-export const Measures = ({ planned, lying }: { planned: Planned; lying: Lying | null }) => {
+export const Measures = memo(({ planned, lying }: { planned: Planned; lying: Lying | null }) => {
   const { length, range } = useLengths();
   const name = useLandmarkName();
   return (
@@ -46,7 +47,7 @@ export const Measures = ({ planned, lying }: { planned: Planned; lying: Lying | 
       })}
     </ul>
   );
-};
+});
 
 const verdict = (off: number, within: boolean, length: (mm: number) => string): string => {
   if (within) return 'reached';

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Card, landmarkName, Notice, useLandmarkName, useLengths } from '../../kit/index.ts';
 import { useView } from '../../store/index.ts';
 import type { Planned } from '../../worker/mat/index.ts';
@@ -25,7 +26,7 @@ const useNamed = (planned: Planned): ((text: string) => string) => {
 };
 
 /** What was wanted and is not reached, and why; what more pins would give. */
-export const CouldNot = ({ planned }: { planned: Planned }) => {
+export const CouldNot = memo(({ planned }: { planned: Planned }) => {
   const told = useNamed(planned);
   const { couldNot, moreStock } = planned.plan;
   return (
@@ -57,10 +58,10 @@ export const CouldNot = ({ planned }: { planned: Planned }) => {
       )}
     </Card>
   );
-};
+});
 
 /** How this order compares with going hem, top, sides; and the same pins with less stretch. */
-export const OrderAndEase = ({ planned }: { planned: Planned }) => {
+export const OrderAndEase = memo(({ planned }: { planned: Planned }) => {
   const { length } = useLengths();
   const name = useLandmarkName();
   const { movedPins, gentler, beforeSewing, scallopMm, measurements } = planned.plan;
@@ -126,13 +127,13 @@ export const OrderAndEase = ({ planned }: { planned: Planned }) => {
       )}
     </Card>
   );
-};
+});
 
 const pinsThat = (count: number): string =>
   count === 0 ? 'no pin has' : count === 1 ? 'one pin has' : `${count} pins have`;
 
 /** Cautions and doubts of the whole plan. */
-export const PlanNotices = ({ planned }: { planned: Planned }) => {
+export const PlanNotices = memo(({ planned }: { planned: Planned }) => {
   const told = useNamed(planned);
   return planned.whole.notices
     .filter(({ code }) => code !== 'one-at-a-time')
@@ -141,4 +142,4 @@ export const PlanNotices = ({ planned }: { planned: Planned }) => {
         {told(text)}
       </Notice>
     ));
-};
+});

@@ -123,6 +123,8 @@ const Drawing = ({
     () => pins.map(({ xMm, yMm }) => outwardAt(outlines.pinned, { x: xMm, y: yMm })),
     [pins, outlines],
   );
+  // Letters keep clear of pins as planned, and stay where they are while one is dragged.
+  const start = useMemo(() => pins.map(({ xMm, yMm }) => [xMm, yMm] as const), [pins]);
   const loose = useMemo(() => new Set(lying?.loose ?? []), [lying]);
   return (
     <svg
@@ -136,7 +138,7 @@ const Drawing = ({
       {cloth && lying && (
         <MeasureLines
           rulers={cloth.rulers}
-          places={places}
+          places={start}
           points={lying.points}
           frame={frame}
           rem={rem}
