@@ -75,7 +75,7 @@ test('ME19: whatever is asked, the answer is finite, and balanced or said not to
         ).toBeLessThan(1e-9);
       }
     }),
-    { numRuns: RUNS, seed: 20 },
+    { numRuns: RUNS, seed: 20, endOnFailure: true },
   );
   expect(converged).toBeGreaterThan(0.9 * asked);
   expect(gave).toBeGreaterThan(0.05 * asked);
