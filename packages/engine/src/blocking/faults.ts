@@ -1,6 +1,6 @@
 import type { Point } from '../garment/index.ts';
 import { type Fault, fail, ok, type Result } from '../units/index.ts';
-import { crossing, nearestOn, turn } from './plane.ts';
+import { crossing, nearestOn } from './plane.ts';
 import type { BlockQuestion, PieceToBlock, Stock } from './types.ts';
 import { wantedOf } from './wanted-outline.ts';
 
@@ -50,21 +50,35 @@ const outlineFaults = (points: readonly Point[], field: string): Fault[] => {
         'Drop one of the two points that coincide.',
       ),
     ];
-  const crossed = crossing(points);
-  if (crossed !== null)
+  if (onOneLine(points))
     return [
-      fault(
-        'crossing',
-        field,
-        `edges ${crossed[0]} and ${crossed[1]}`,
-        'The outline crosses or touches itself',
-        'Move points until its edges are apart.',
-      ),
+      fault('no-area', field, '', 'All points lie on one line', 'Move a point off the line.'),
     ];
-  const size = Math.max(...points.map((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y)));
-  return Math.abs(turn(points)) > 1e-9 * size * size
+  const crossed = crossing(points);
+  return crossed === null
     ? []
-    : [fault('no-area', field, '', 'All points lie on one line', 'Move a point off the line.')];
+    : [
+        fault(
+          'crossing',
+          field,
+          `edges ${crossed[0]} and ${crossed[1]}`,
+          'The outline crosses or touches itself',
+          'Move points until its edges are apart.',
+        ),
+      ];
+};
+
+/** A piece this much narrower than it is long is a line. */
+const THIN = 1e-6;
+
+const onOneLine = (points: readonly Point[]): boolean => {
+  const [a] = points as [Point];
+  const far = (p: Point) => Math.hypot(p.x - a.x, p.y - a.y);
+  const b = points.reduce((best, p) => (far(p) > far(best) ? p : best), a);
+  const size = far(b);
+  return points.every(
+    (p) => Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) <= THIN * size * size,
+  );
 };
 
 const countFaults = (piece: PieceToBlock, field: string): Fault[] => {

@@ -75,3 +75,12 @@ export const crossing = (polygon: readonly Point[]): readonly [number, number] |
     }
   return null;
 };
+
+/** Shares of the way from a to b at which the segment crosses the edges of a polygon, ends left out. */
+export const crossesAt = (a: Point, b: Point, polygon: readonly Point[]): number[] =>
+  polygon.flatMap((c, i) => {
+    const d = polygon[(i + 1) % polygon.length]!;
+    const [from, to] = [side(c, d, a), side(c, d, b)];
+    if (from * to >= 0 || side(a, b, c) * side(a, b, d) > 0) return [];
+    return [from / (from - to)];
+  });

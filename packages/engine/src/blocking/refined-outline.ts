@@ -1,5 +1,5 @@
 import type { Point } from '../garment/index.ts';
-import { between, distance, inside, middleOf, nearestOn, plus, turn } from './plane.ts';
+import { between, crossesAt, distance, inside, middleOf, nearestOn, plus, turn } from './plane.ts';
 import type { EdgeKind, PieceToBlock } from './types.ts';
 import { placeOf, wantedOf } from './wanted-outline.ts';
 
@@ -36,7 +36,7 @@ interface Split {
   readonly to?: Point;
 }
 
-/** Places on the outline that must be points of it: where dimensions end and pins are asked for. */
+/** Places on the outline that must be points of it: where dimensions end, pins are asked for, and zones begin. */
 const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
   const splits = new Map<number, Split[]>();
   const put = (at: Point, role: PointRole, within: number, to?: Point) => {
@@ -49,6 +49,12 @@ const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
   for (const { at, to } of piece.pinned ?? []) put(at, 'asked', Number.POSITIVE_INFINITY, to);
   for (const { from, to } of piece.dimensions)
     for (const end of [from, to]) put(placeOf(piece.outline, end), 'dimension', 1);
+  piece.outline.forEach((a, edge) => {
+    const b = piece.outline[(edge + 1) % piece.outline.length]!;
+    for (const { polygon } of piece.zones)
+      for (const share of crossesAt(a, b, polygon))
+        splits.set(edge, [...(splits.get(edge) ?? []), { share, role: 'plain' }]);
+  });
   return splits;
 };
 
@@ -118,19 +124,16 @@ export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => 
     const next = (i + 1) % n;
     const kind = piece.edges[i]!;
     const length = distance(rest, piece.outline[next]!);
-    const pinning = pinningOf(piece, rest, piece.outline[next]!, kind);
     const own = splits.get(i) ?? [];
     const atEnd = (splits.get((i + n - 1) % n) ?? []).filter(
       ({ share }) => (1 - share) * distance(piece.outline.at(i - 1)!, rest) < CLOSE_MM,
     );
     const atStart = own.filter(({ share }) => share * length < CLOSE_MM);
-    const here = [...atStart, ...atEnd];
+    const here = [...atStart, ...atEnd].filter((split) => split.role !== 'plain');
     const asked = here.find(({ role }) => role === 'asked');
     const corner = isCorner(i, piece.outline) || isCorner(i, moved);
     const role = asked ? 'asked' : corner ? 'corner' : here.length > 0 ? 'dimension' : 'plain';
-    const shared = { own: i, kind, pinning };
     const first = {
-      ...shared,
       rest: up(rest),
       wanted: up(asked?.to ? plus(asked.to, 0, 0) : moved[i]!),
       role,
@@ -139,15 +142,20 @@ export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => 
       .filter(({ share }) => share * length >= CLOSE_MM && (1 - share) * length >= CLOSE_MM)
       .sort((p, q) => p.share - q.share)
       .filter((s, k, all) => k === 0 || (s.share - all[k - 1]!.share) * length >= CLOSE_MM);
-    return [
-      first,
-      ...within.map(({ share, role: splitRole, to }) => ({
-        ...shared,
-        rest: up(between(rest, piece.outline[next]!, share)),
-        wanted: up(to ?? between(moved[i]!, moved[next]!, share)),
-        role: splitRole,
-      })),
-    ];
+    const along = (share: number) => between(rest, piece.outline[next]!, share);
+    const later = within.map(({ share, role: splitRole, to }) => ({
+      share,
+      rest: up(along(share)),
+      wanted: up(to ?? between(moved[i]!, moved[next]!, share)),
+      role: splitRole,
+    }));
+    return [{ share: 0, ...first }, ...later].map(({ share, ...point }, k) => ({
+      ...point,
+      own: i,
+      kind,
+      // Of the part up to the next point: a zone may begin between.
+      pinning: pinningOf(piece, along(share), along(later[k]?.share ?? 1), kind),
+    }));
   });
   return ribKept(turn(points.map((p) => p.rest)) > 0 ? points : turnedRound(points));
 };

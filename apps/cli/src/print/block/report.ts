@@ -13,8 +13,8 @@ export interface Telling {
   readonly style: Style;
 }
 
-const NAME = 22;
-const CELL = 11;
+const NAME = 20;
+const CELL = 8;
 const WIDE = 14;
 
 const length = (value: number, unit: Units) => formatLength(mm(value), { unit, bare: true });
