@@ -25,7 +25,9 @@ const blame = (
   const slope = worstSlope(parts.sheet, parts.cords, points, worst);
   frames.intoOwn(slope);
   const free = slope.map((value, k) => (frames.fixed[k] === 0 ? value : 0));
-  const adjoint = solve(factorStiffness(system, points, shift), free);
+  const factor = factorStiffness(system, points, shift);
+  if (!factor.complete) return goals.map(() => 0);
+  const adjoint = solve(factor, free);
   for (let k = 0; k < adjoint.length; k++) if (frames.fixed[k] === 1) adjoint[k] = 0;
   const passed = multiply(parts.symbolic.pattern, totals.stiffness, adjoint);
   return goals.map((goal) => {

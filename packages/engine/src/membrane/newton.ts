@@ -86,7 +86,8 @@ export const answer = (
     moved === undefined ? undefined : multiply(parts.symbolic.pattern, totals.stiffness, moved);
   for (let k = 0; k < right.length; k++)
     if (frames.fixed[k] === 0) right[k] = -totals.forces[k]! - (drag === undefined ? 0 : drag[k]!);
-  const step = solve(factor, right);
+  // Without a factor the free nodes stay; the caller sees that nothing settles.
+  const step = factor.complete ? solve(factor, right) : new Float64Array(right.length);
   if (moved !== undefined)
     for (let k = 0; k < step.length; k++) if (frames.fixed[k] === 1) step[k] = moved[k]!;
   frames.intoShared(step);
