@@ -160,8 +160,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
   const listed = late.planned === planned ? late : now;
   const still = mat.cloth === null || mat.planning.at === 'working';
   const move = (dx: number, dy: number): void => {
-    const [x, y] = mat.places[chosen]!;
-    if (!still && pin?.kind !== 'wire') mat.place(chosen, x + dx, y + dy);
+    if (!still && pin?.kind !== 'wire') mat.nudge(chosen, dx, dy);
   };
   const onKeyDown = (event: React.KeyboardEvent): void => {
     const step = { PageUp: -1, PageDown: 1 }[event.key];

@@ -95,6 +95,9 @@ const Tiles = ({ frame, planned }: { frame: MatFrame; planned: Planned }) => (
   </svg>
 );
 
+/** Where the fabric is stretched most. */
+const CROSS = 'M-5 -5L5 5M-5 5L5 -5';
+
 const Drawing = ({
   planned,
   cloth,
@@ -145,11 +148,13 @@ const Drawing = ({
         />
       )}
       {lying && (
-        <path
+        <g
           className="df-mat-worst"
-          d="M-5 -5L5 5M-5 5L5 -5"
           transform={`translate(${(lying.worst.x - frame.x) * frame.scale} ${(lying.worst.y - frame.y) * frame.scale})`}
-        />
+        >
+          <path d={CROSS} />
+          <path d={CROSS} />
+        </g>
       )}
       <PinsLayer
         pins={pins}

@@ -1,6 +1,6 @@
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   type Cloth,
   type Holder,
@@ -37,6 +37,7 @@ export interface Mat {
   readonly plan: (pinned?: MatChoices['pinned']) => void;
   readonly cancel: () => void;
   readonly place: (pin: number, x: number, y: number) => void;
+  readonly nudge: (pin: number, dx: number, dy: number) => void;
   readonly putBack: () => void;
 }
 
@@ -48,6 +49,9 @@ interface Kept {
 /** The last plan of each garment: coming back to the mat shows it as it was left. */
 const kept = new Map<string, Kept>();
 
+/** A pin waits so long for the fabric that follows it, ms: two frames. */
+const ALONE_AFTER = 33;
+
 const asPlanned = ({ plan }: Planned): PinPlaces => plan.pins.map(({ xMm, yMm }) => [xMm, yMm]);
 
 /** Plans the piece in one worker, and holds it under the hand in another. */
@@ -56,8 +60,11 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
   const before = kept.get(record.id);
   const [planned, setPlanned] = useState<Planned | null>(before?.planned ?? null);
   const [places, setPlaces] = useState<PinPlaces>(before?.places ?? []);
+  // Where pins were put last; `places` are those that are drawn.
+  const latest = useRef(places);
   const [planning, setPlanning] = useState<Planning>({ at: 'ready' });
-  const hand = useHand(planned, before?.places ?? null);
+  const shown = useRef(() => {});
+  const hand = useHand(planned, before?.places ?? null, shown);
   const plans = useRef<Planner | null>(null);
   const asking = useRef(key);
 
@@ -69,7 +76,8 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
       if (told.kind !== 'plan') return;
       setPlanning({ at: 'ready' });
       setPlanned(told.planned);
-      setPlaces(asPlanned(told.planned));
+      latest.current = asPlanned(told.planned);
+      setPlaces(latest.current);
       kept.set(record.id, {
         key: asking.current,
         planned: told.planned,
@@ -96,14 +104,36 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
     if (kept.get(record.id)?.key !== key) plan();
   }, [key, plan, record.id]);
 
+  const late = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const show = useCallback((): void => {
+    clearTimeout(late.current);
+    late.current = undefined;
+    setPlaces(latest.current);
+  }, []);
+  // Pins are drawn with the fabric that follows them, in one go; alone where it takes its time.
+  shown.current = show;
+  useEffect(() => () => clearTimeout(late.current), []);
   const put = useCallback(
     (next: PinPlaces): void => {
-      setPlaces(next);
+      latest.current = next;
       hand.move(next);
+      late.current ??= setTimeout(show, ALONE_AFTER);
       const now = kept.get(record.id);
       if (now) kept.set(record.id, { ...now, places: next });
     },
-    [hand.move, record.id],
+    [hand.move, record.id, show],
+  );
+  const place = useCallback(
+    (pin: number, x: number, y: number): void =>
+      put(latest.current.map((each, k) => (k === pin ? [x, y] : each))),
+    [put],
+  );
+  const nudge = useCallback(
+    (pin: number, dx: number, dy: number): void => {
+      const [x, y] = latest.current[pin]!;
+      place(pin, x + dx, y + dy);
+    },
+    [place],
   );
   return {
     planning,
@@ -117,13 +147,18 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
       plans.current?.stop();
       setPlanning({ at: 'stopped' });
     },
-    place: (pin, x, y) => put(places.map((each, k) => (k === pin ? [x, y] : each))),
+    place,
+    nudge,
     putBack: () => planned && put(asPlanned(planned)),
   };
 };
 
 /** The worker under the hand: lays out each new plan, then follows the pins. */
-const useHand = (planned: Planned | null, first: PinPlaces | null) => {
+const useHand = (
+  planned: Planned | null,
+  first: PinPlaces | null,
+  shown: RefObject<() => void>,
+) => {
   const [cloth, setCloth] = useState<Cloth | null>(null);
   const [lying, setLying] = useState<Lying | null>(null);
   const [broken, setBroken] = useState<string | null>(null);
@@ -133,11 +168,12 @@ const useHand = (planned: Planned | null, first: PinPlaces | null) => {
     held.current = holder(makeMatWorker, (told) => {
       if (told.kind === 'open') setCloth(told.cloth);
       if (told.kind === 'open' || told.kind === 'lying') setLying(told.lying);
+      if (told.kind === 'lying') shown.current();
       if (told.kind === 'broken') setBroken(told.message);
       if (told.kind === 'faults') setBroken(told.faults.map(({ problem }) => problem).join('; '));
     });
     return () => held.current?.stop();
-  }, []);
+  }, [shown]);
   useEffect(() => {
     setCloth(null);
     setLying(null);
