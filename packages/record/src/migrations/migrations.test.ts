@@ -36,10 +36,10 @@ describe('migrations', () => {
       fc.property(anyRecord, (record) => {
         const { plain, lost } = oneToTwo.down(plainOf(record));
         const again = oneToTwo.up(plain);
-        expect(lost.length).toBe(record.plan.washing === 'not-said' ? 0 : 1);
-        expect(again).toEqual(
-          plainOf({ ...record, plan: { ...record.plan, washing: 'not-said' } }),
-        );
+        const { washing, sewn, stock, mat, ...kept } = record.plan;
+        const said = [washing === 'not-said' ? undefined : washing, sewn, stock, mat];
+        expect(lost.length).toBe(said.filter((each) => each !== undefined).length);
+        expect(again).toEqual(plainOf({ ...record, plan: { ...kept, washing: 'not-said' } }));
       }),
     );
   });
@@ -55,6 +55,18 @@ describe('migrations', () => {
         },
       ],
     });
+    expect(oneToTwo.down({ version: 2, plan: { sewn: true, mat: { tileMm: 0 } } }).lost).toEqual([
+      {
+        field: 'plan.sewn',
+        given: 'true',
+        problem: 'version 1 cannot say whether it is sewn before it is pinned',
+      },
+      {
+        field: 'plan.mat',
+        given: '{"tileMm":0}',
+        problem: 'version 1 cannot say how large the mat is',
+      },
+    ]);
   });
 
   it('R23: every version 1 record comes up as a record of the current version', () => {
