@@ -40,8 +40,10 @@ export const waterLeft = (how: keyof typeof LEFT_AFTER): LogNormal => LEFT_AFTER
 export const HUMIDITY_SD = 4;
 /** SD of the dry mass when it dries from wet, as a share of the regain that it holds. Assumption. */
 export const RETURN_SD = 0.05;
-/** SD of the logarithm of how many times as thick a place is. Assumption. */
-export const THICKNESS_SD = 0.15;
+/** SD of the logarithm of how many times as thick a place is, as said or as usual. Assumption. */
+export const THICKNESS_SD = { said: 0.15, usual: 0.25 } as const;
+/** SD of the logarithm of the pace after the last weighing over that before: air changes. Assumption. */
+export const PACE_SD = 0.12;
 /** Power of the falling rate, between the two published laws: 1 and convex upward. Assumption. */
 export const BEND = { mean: 0.85, sd: 0.1, least: 0.5, most: 1 } as const;
 /** What the model itself misses of a weighing, as a share of the water gone till then. Assumption. */

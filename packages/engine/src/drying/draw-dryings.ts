@@ -3,6 +3,7 @@ import { MODEL_MISS, SCALE_SD, TOLERANCE } from './assumptions.ts';
 import { dryAfter, massAfter } from './garment-course.ts';
 import { type Imagine, type Imagined, imaginer, UNKNOWNS } from './imagined.ts';
 import { believe, type Learnt, learn, type Misses } from './learn.ts';
+import { toClock } from './pace.ts';
 import type { DryingOptions, DryingQuestion } from './types.ts';
 
 /** SD of one weighing, g: the scale, and what the model misses of the water gone by then. */
@@ -48,6 +49,8 @@ export const drawDryings = (
   const imagine = imaginer(question);
   const learnt = learnFrom(question, imagine, options);
   const garments = learnt.rows.map(imagine);
-  const dry = Float64Array.from(garments, (garment) => dryAfter(garment, TOLERANCE));
+  const dry = Float64Array.from(garments, (garment) =>
+    toClock(garment, dryAfter(garment, TOLERANCE)),
+  );
   return { learnt, garments, dry };
 };

@@ -2,22 +2,17 @@ import { fail, ok, type Result } from '../units/index.ts';
 import { TOLERANCE } from './assumptions.ts';
 import { basesOf } from './bases.ts';
 import { type DrawnDryings, drawDryings } from './draw-dryings.ts';
+import { sure } from './falling-root.ts';
 import { dryingFaults } from './faults.ts';
 import { massAfter, wholeHours } from './garment-course.ts';
-import { allPlaces, type Imagined } from './imagined.ts';
+import { allPlaces, type Imagined, lastHours } from './imagined.ts';
 import { clockMarks } from './marks.ts';
 import { noticesOf } from './notices.ts';
+import { toClock, toModel } from './pace.ts';
 import { hoursUntil } from './place-course.ts';
 import { airPressure, wetBulb } from './psychrometrics.ts';
 import { touchWorth } from './touch.ts';
-import type {
-  DryingForecast,
-  DryingOptions,
-  DryingQuestion,
-  DryNow,
-  Spread,
-  Weighing,
-} from './types.ts';
+import type { DryingForecast, DryingOptions, DryingQuestion, DryNow, Spread } from './types.ts';
 import { weightedChance, weightedSpread } from './weighted-spread.ts';
 
 const stateOf = (chance: number): Pick<DryNow, 'state' | 'text'> => {
@@ -29,16 +24,13 @@ const stateOf = (chance: number): Pick<DryNow, 'state' | 'text'> => {
   };
 };
 
-const lastOf = (weighings: readonly Weighing[]): number =>
-  weighings.reduce((last, { hours }) => Math.max(last, hours), 0);
-
 const nowOf = (
   question: DryingQuestion,
   dry: Float64Array,
   weights: Float64Array,
 ): DryNow | null => {
   if (question.weighings.length === 0) return null;
-  const hours = lastOf(question.weighings);
+  const hours = lastHours(question);
   const chance = weightedChance(dry, weights, (each) => each <= hours);
   return { hours, chance, ...stateOf(chance) };
 };
@@ -49,7 +41,8 @@ const COURSE = 24;
 /** Hours until this share of the water is gone; never less than what counts as dry is left. */
 const gone = (garment: Imagined, share: number): number => {
   if (garment.excess <= TOLERANCE.whole) return 0;
-  return wholeHours(garment, Math.max(TOLERANCE.whole, garment.excess * (1 - share))).value;
+  const left = Math.max(TOLERANCE.whole, garment.excess * (1 - share));
+  return toClock(garment, sure(wholeHours(garment, left)));
 };
 
 /**
@@ -57,7 +50,8 @@ const gone = (garment: Imagined, share: number): number => {
  * fault. Draws drying courses from everything unknown (see `assumptions.ts`), weighs them by the
  * weighings, and reads 5, 50 and 95 % points. Pure: the same question and seed give the same bytes;
  * the order of the weighings does not matter beyond rounding. Water is not led from place to place,
- * and the air is taken as steady.
+ * and the air is taken as steady up to
+ * the last weighing, as uncertain after it.
  */
 export const forecastDrying = (
   question: DryingQuestion,
@@ -85,13 +79,16 @@ const tell = (
     effectiveDraws: learnt.effectiveDraws,
     waterG: spread(({ excess, fibreG }) => excess * fibreG),
     dryMassG: spread(({ dryMassG }) => dryMassG),
+    dryAtG: spread((garment) => garment.dryMassG + TOLERANCE.whole * garment.fibreG).p50,
     rateG: spread(({ rateG }) => rateG),
     dryHours,
     tolerance: TOLERANCE,
     places: allPlaces(question).map(({ name, share }, i) => ({
       name,
       share,
-      dryHours: spread(({ places }) => hoursUntil(places[i]!.course, TOLERANCE.place)),
+      dryHours: spread((garment) =>
+        toClock(garment, hoursUntil(garment.places[i]!.course, TOLERANCE.place)),
+      ),
     })),
     marks: clockMarks({
       thirdGone: spread((garment) => gone(garment, 1 / 3)),
@@ -103,7 +100,7 @@ const tell = (
     }),
     course: Array.from({ length: COURSE + 1 }, (_, i) => {
       const hours = (i / COURSE) * dryHours.p95;
-      return { hours, massG: spread((garment) => massAfter(garment, hours)) };
+      return { hours, massG: spread((garment) => massAfter(garment, toModel(garment, hours))) };
     }),
     now,
     touch: touchWorth(question, garments, weights),

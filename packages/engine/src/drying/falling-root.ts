@@ -14,6 +14,12 @@ export interface RootAsked {
   readonly tolerance: number;
 }
 
+/** The value of a search whose bracket is known to hold a root; not converging there is a bug and throws. */
+export const sure = ({ value, converged, residual }: Solved): number => {
+  if (!converged) throw new RangeError(`no root where one must be: ${residual} left at ${value}`);
+  return value;
+};
+
 /** Halving alone closes the widest bracket of doubles in fewer. */
 const LIMIT = 200;
 

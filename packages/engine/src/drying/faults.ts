@@ -146,12 +146,12 @@ const blend = ({ fibres }: DryingQuestion): readonly Fault[] => {
 
 /** Everything wrong with a question; empty when it can be answered. */
 export const dryingFaults = (question: DryingQuestion): readonly Fault[] => {
-  const sound = [
+  const mass = massFaults(question);
+  const wrong = [
     ...blend(question),
     ...airFaults(question.air),
-    ...massFaults(question),
-    ...areaFaults(question),
+    ...(mass.length > 0 ? mass : areaFaults(question)),
     ...thickFaults(question.lying),
   ];
-  return sound.length > 0 ? sound : massesFaults(question);
+  return wrong.length > 0 ? wrong : massesFaults(question);
 };

@@ -1,4 +1,4 @@
-import { fallingRoot, type Solved } from './falling-root.ts';
+import { fallingRoot, type Solved, sure } from './falling-root.ts';
 import { excessAfter, hoursUntil, type PlaceCourse } from './place-course.ts';
 
 /** One imagined drying, in closed form: places that do not share water, each with its own course. */
@@ -41,6 +41,6 @@ export const dryAfter = (
   tolerance: { readonly whole: number; readonly place: number },
 ): number =>
   Math.max(
-    wholeHours(garment, tolerance.whole).value,
+    sure(wholeHours(garment, tolerance.whole)),
     ...garment.places.map(({ course }) => hoursUntil(course, tolerance.place)),
   );

@@ -19,6 +19,7 @@ export const UNKNOWNS = [
   'return',
   'water',
   'thickness',
+  'pace',
 ] as const;
 
 export interface Imagined extends GarmentCourse {
@@ -28,6 +29,10 @@ export interface Imagined extends GarmentCourse {
   readonly rateG: number;
   /** What the yarn holds in this room, over dry fibre. */
   readonly regain: number;
+  /** Hours of the last weighing, 0 without one: how long the air is known to have been as it was. */
+  readonly steadyHours: number;
+  /** Hours by the clock over those of the model, after that. */
+  readonly pace: number;
 }
 
 /** The ends of a published range are taken as its 5 % and 95 % points. */
@@ -60,12 +65,11 @@ const weighedRegain = (
 export const allPlaces = (question: DryingQuestion): readonly ThickPlace[] => {
   const thick = question.lying.thick ?? assumed.USUAL_THICK;
   const rest = 1 - thick.reduce((sum, { share }) => sum + share, 0);
-  return [{ name: 'the rest', share: rest, times: 1 }, ...thick];
+  return [{ name: thick.length === 0 ? 'the whole' : 'the rest', share: rest, times: 1 }, ...thick];
 };
 
 /** Area per fibre of each place over that of the whole: thicker has less. Weighted by share they make 1. */
-const relativeAreas = (places: readonly ThickPlace[], thickness: number): number[] => {
-  const spread = Math.exp(assumed.THICKNESS_SD * thickness);
+const relativeAreas = (places: readonly ThickPlace[], spread: number): number[] => {
   const thin = places.map(({ times }) => (times === 1 ? 1 : 1 / Math.max(1, times * spread)));
   const mean = places.reduce((sum, { share }, i) => sum + share * thin[i]!, 0);
   return thin.map((each) => each / mean);
@@ -101,6 +105,10 @@ const bendOf = (z: number): number => {
   return Math.min(most, Math.max(least, mean + sd * z));
 };
 
+/** Of the last weighing; 0 before any. */
+export const lastHours = ({ weighings }: DryingQuestion): number =>
+  weighings.reduce((last, { hours }) => Math.max(last, hours), 0);
+
 /** A yarn at the edge of saturation still has some way to fall. */
 const LEAST_CRITICAL = 1e-4;
 
@@ -111,6 +119,8 @@ export const imaginer = (question: DryingQuestion): Imagine => {
   const places = allPlaces(question);
   const none: Of = () => 0;
   const middle = holds(question, air.humidityPercent / 100, none);
+  const thickSd = assumed.THICKNESS_SD[question.lying.thick === null ? 'usual' : 'said'];
+  const steadyHours = lastHours(question);
   const heat = assumed.heatPerFibre(question, middle.fibreG);
   return (z) => {
     const of: Of = (name) => z[UNKNOWNS.indexOf(name)]!;
@@ -120,7 +130,7 @@ export const imaginer = (question: DryingQuestion): Imagine => {
     const critical = Math.max(LEAST_CRITICAL, saturated - regain);
     const perHeat = wetFaceRate(air.temperature, humidity, pressure, 1);
     const rate = perHeat * heat.median * Math.exp(heat.logSd * of('heat'));
-    const areas = relativeAreas(places, of('thickness'));
+    const areas = relativeAreas(places, Math.exp(thickSd * of('thickness')));
     const bend = bendOf(of('bend'));
     return {
       fibreG,
@@ -128,6 +138,8 @@ export const imaginer = (question: DryingQuestion): Imagine => {
       regain,
       excess,
       rateG: rate * fibreG,
+      steadyHours,
+      pace: Math.exp(assumed.PACE_SD * of('pace')),
       places: places.map(({ share }, i) => ({
         share,
         course: { excess, critical, bend, rate: rate * areas[i]! },

@@ -4,6 +4,7 @@ export { forecastDrying } from './drying.ts';
 export type { Solved } from './falling-root.ts';
 export {
   airPressure,
+  dewPoint,
   latentHeat,
   psychrometricConstant,
   saturationPressure,

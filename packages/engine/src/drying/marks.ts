@@ -14,7 +14,7 @@ export interface MarksAsked {
 const FIRST = 'Weigh it, and press a thick place: the rate is known from now on.';
 const TURN = 'Turn it over, and lay it on a dry towel or a dry part of the mat.';
 const MAY = 'It may be dry from now on. Weigh it, or feel the thick places.';
-const DRY = 'As likely dry as not. It is dry when it weighs what it did before the wash.';
+const DRY = 'As likely dry as not. Weigh it against its dry mass, and feel the thick places.';
 
 const KINDS = {
   'first-look': 'look',

@@ -93,8 +93,7 @@ export const massesFaults = (question: DryingQuestion): readonly Fault[] => {
     most: typeof wet === 'number' ? wet + slack : wettest,
     dryMass: `${middle.toFixed(0)} g`,
   };
-  return [
-    ...wetFaults(question, bounds, middle - slack, wettest),
-    ...weighings.flatMap((each, i) => weighingFaults(each, `weighings[${i}]`, bounds)),
-  ];
+  const wrong = wetFaults(question, bounds, middle - slack, wettest);
+  if (wrong.length > 0) return wrong;
+  return weighings.flatMap((each, i) => weighingFaults(each, `weighings[${i}]`, bounds));
 };

@@ -5,6 +5,7 @@ import { REFERENCES } from '../textile/index.ts';
 import { celsius } from '../units/index.ts';
 import {
   airPressure,
+  dewPoint,
   latentHeat,
   psychrometricConstant,
   saturationPressure,
@@ -49,6 +50,12 @@ test('D2: the ASHRAE formulas of a separate library agree within 0.3 %', () => {
     expect(Math.abs(saturationPressure(t) / (psychrolib.GetSatVapPres(t) / 1000) - 1)).toBeLessThan(
       0.003,
     );
+});
+
+test('D2: the dew point is the inverse, and at 20 °C and 50 % it is 9.3 °C', () => {
+  for (let t = -10; t <= 45; t += 5) expect(dewPoint(saturationPressure(t))).toBeCloseTo(t, 9);
+  // The usual figure of psychrometric charts (from memory), to its last digit.
+  expect(dewPoint(0.5 * saturationPressure(20))).toBeCloseTo(9.3, 1);
 });
 
 test('D3: FAO-56 example 2: at 1800 m the pressure is 81.8 kPa and the constant 0.054 kPa/K', () => {

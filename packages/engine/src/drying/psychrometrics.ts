@@ -1,5 +1,5 @@
 import type { Celsius } from '../units/index.ts';
-import { fallingRoot, type Solved } from './falling-root.ts';
+import { fallingRoot, type Solved, sure } from './falling-root.ts';
 
 /**
  * Saturation vapour pressure over water, kPa: FAO-56 (Allen et al. 1998) equation 11. Within 0.3 %
@@ -22,8 +22,14 @@ const VENTILATED = 0.000662;
 export const vapourPressure = (dryBulb: number, wet: number, pressure: number): number =>
   saturationPressure(wet) - VENTILATED * pressure * (dryBulb - wet);
 
-/** Below this nobody dries knitting, and the formula is for water, not ice. */
-const COLDEST_WET = -45;
+/** Temperature at which air of this vapour pressure (kPa, above 0) is saturated, °C: the inverse of it. */
+export const dewPoint = (pressure: number): number => {
+  const log = Math.log(pressure / 0.6108);
+  return (237.3 * log) / (17.27 - log);
+};
+
+/** Keeps the bracket open in saturated air, K. */
+const BELOW = 1e-6;
 
 /**
  * Temperature of a wet surface in moving air, °C: where a ventilated psychrometer would stand.
@@ -34,7 +40,7 @@ export const wetBulb = (temperature: Celsius, humidity: number, pressure: number
   if (!(humidity > 0 && humidity <= 1)) throw new RangeError(`relative humidity ${humidity}`);
   const actual = humidity * saturationPressure(temperature);
   return fallingRoot((wet) => actual - vapourPressure(temperature, wet, pressure), {
-    low: COLDEST_WET,
+    low: Math.min(dewPoint(actual), temperature) - BELOW,
     high: temperature,
     tolerance: 1e-6,
   });
@@ -54,6 +60,6 @@ export const wetFaceRate = (
   pressure: number,
   heatTransfer: number,
 ): number => {
-  const wet = wetBulb(temperature, humidity, pressure).value;
+  const wet = sure(wetBulb(temperature, humidity, pressure));
   return (3600 * heatTransfer * Math.max(0, temperature - wet)) / latentHeat(wet);
 };

@@ -1,6 +1,7 @@
 import { type Fibre, figure } from '../textile/index.ts';
 import { TOLERANCE } from './assumptions.ts';
 import { allPlaces, type Imagined } from './imagined.ts';
+import { toClock } from './pace.ts';
 import { hoursUntil } from './place-course.ts';
 import type { DryingQuestion, TouchWorth } from './types.ts';
 import { weightedSpread } from './weighted-spread.ts';
@@ -18,7 +19,7 @@ const left = (garment: Imagined, at: number): number => {
     place.course.rate < slowest.course.rate ? place : slowest,
   ).course;
   const feels = hoursUntil(last, Math.max(TOLERANCE.place, at - garment.regain));
-  return hoursUntil(last, TOLERANCE.place) - feels;
+  return toClock(garment, hoursUntil(last, TOLERANCE.place)) - toClock(garment, feels);
 };
 
 /**

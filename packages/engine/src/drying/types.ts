@@ -121,6 +121,8 @@ export interface DryingForecast {
   readonly waterG: Spread;
   /** Mass when it is dry in this room, g. */
   readonly dryMassG: Spread;
+  /** What the scale shows when it counts as dry, g: the middle of the dry mass with the tolerance of the whole. */
+  readonly dryAtG: number;
   /** What the whole loses while all of it is wet, g/h. */
   readonly rateG: Spread;
   /** Hours until it is dry, the thick places too. */
