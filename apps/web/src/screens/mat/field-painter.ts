@@ -51,8 +51,8 @@ const compiled = (gl: WebGL2RenderingContext): WebGLProgram | null => {
 
 /** Null where the device draws no WebGL 2, or has lost it. */
 export const fieldPainter = (canvas: HTMLCanvasElement): FieldPainter | null => {
-  // The edge needs no smoothing: the outline is drawn over it.
-  const gl = canvas.getContext('webgl2', { antialias: false });
+  // The edge needs no smoothing: the outline is drawn over it. Kept, so that a page on paper has it.
+  const gl = canvas.getContext('webgl2', { antialias: false, preserveDrawingBuffer: true });
   const program = gl && compiled(gl);
   if (!gl || !program) return null;
   // biome-ignore lint/correctness/useHookAtTopLevel: a method of WebGL, no hook

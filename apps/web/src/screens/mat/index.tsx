@@ -21,7 +21,7 @@ import { Measures } from './measures.tsx';
 import { endOfScale } from './node-field.ts';
 import { nudgeOf } from './nudge.ts';
 import { PinList } from './pin-list.tsx';
-import { CouldNot, OrderAndEase, PlanNotices } from './plan-notes.tsx';
+import { CouldNot, OrderAndEase, PinCaution, PlanDoubts } from './plan-notes.tsx';
 import { Stage } from './stage.tsx';
 import { type Mat, type Planning, useMat } from './use-mat.ts';
 
@@ -178,6 +178,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
           <h2>
             {pieceWord(plan.name)}, <PinCounts mat={mat} />
           </h2>
+          <PlanDoubts planned={planned} />
           <Stage
             planned={planned}
             cloth={mat.cloth}
@@ -224,7 +225,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
       </div>
       <CouldNot planned={planned} />
       <Card title="Pins in their order">
-        <PlanNotices planned={planned} />
+        <PinCaution planned={planned} />
         <PinList planned={planned} places={listed.places} moved={listed.moved} />
       </Card>
       <OrderAndEase planned={planned} />

@@ -21,6 +21,8 @@ export const Legend = memo(
       ...stretchUse.where,
       along: stretchUse.along,
     };
+    const { widthMm, heightMm } = planned.mat;
+    const onMat = worst.x >= 0 && worst.y >= 0 && worst.x <= widthMm && worst.y <= heightMm;
     const kinds = PIN_KINDS.filter((kind) => pins.some((pin) => pin.kind === kind));
     return (
       <div className="df-mat-legend">
@@ -35,9 +37,10 @@ export const Legend = memo(
         </div>
         <p className="df-worst">
           Most: <strong className="df-mm">{percent(worst.use)}</strong>{' '}
-          {worst.along === 'width' ? 'across' : 'lengthwise'}, at the cross:{' '}
-          {length(Math.max(0, worst.x))} from the left of the mat, {length(Math.max(0, worst.y))}{' '}
-          from its top
+          {worst.along === 'width' ? 'across' : 'lengthwise'}, at the cross
+          {onMat
+            ? `: ${length(worst.x)} from the left of the mat, ${length(worst.y)} from its top`
+            : ', beyond the edge of the mat'}
         </p>
         <ul className="df-mat-key">
           {LINES.map(([line, word]) => (

@@ -132,14 +132,24 @@ export const OrderAndEase = memo(({ planned }: { planned: Planned }) => {
 const pinsThat = (count: number): string =>
   count === 0 ? 'no pin has' : count === 1 ? 'one pin has' : `${count} pins have`;
 
-/** Cautions and doubts of the whole plan. */
-export const PlanNotices = memo(({ planned }: { planned: Planned }) => {
+const COUNT = 'count-pins';
+
+/** Doubts of the plan: beside the mat. */
+export const PlanDoubts = memo(({ planned }: { planned: Planned }) => {
   const told = useNamed(planned);
   return planned.whole.notices
-    .filter(({ code }) => code !== 'one-at-a-time')
+    .filter(({ code }) => code !== 'one-at-a-time' && code !== COUNT)
     .map(({ code, text }) => (
-      <Notice key={code} tone={code === 'count-pins' ? 'plain' : 'unsure'}>
+      <Notice key={code} tone="unsure">
         {told(text)}
       </Notice>
     ));
+});
+
+/** What to mind before the first pin: beside the list of pins. */
+export const PinCaution = memo(({ planned }: { planned: Planned }) => {
+  const told = useNamed(planned);
+  return planned.whole.notices
+    .filter(({ code }) => code === COUNT)
+    .map(({ code, text }) => <Notice key={code}>{told(text)}</Notice>);
 });
