@@ -68,7 +68,7 @@ const errors = (cells: number) => {
     for (let e = 0; e < parts.sheet.rest.count; e++)
       for (const share of MIDPOINTS) {
         const at = (axis: number) =>
-          share.reduce(
+          share.reduce<number>(
             (sum, s, k) => sum + s * mesh.points[2 * mesh.triangles[3 * e + k]! + axis]!,
             0,
           );
