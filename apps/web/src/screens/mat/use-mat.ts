@@ -54,9 +54,13 @@ const ALONE_AFTER = 33;
 
 const asPlanned = ({ plan }: Planned): PinPlaces => plan.pins.map(({ xMm, yMm }) => [xMm, yMm]);
 
+/** What a plan hangs on: a note or a new name asks for no other. */
+const keyOf = (record: GarmentRecord, choices: MatChoices): string =>
+  JSON.stringify([{ ...record, name: '', notes: [], forecasts: [] }, choices]);
+
 /** Plans the piece in one worker, and holds it under the hand in another. */
 export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
-  const key = useMemo(() => JSON.stringify([record, choices]), [record, choices]);
+  const key = useMemo(() => keyOf(record, choices), [record, choices]);
   const before = kept.get(record.id);
   const [planned, setPlanned] = useState<Planned | null>(before?.planned ?? null);
   const [places, setPlaces] = useState<PinPlaces>(before?.places ?? []);
