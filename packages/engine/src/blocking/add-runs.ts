@@ -49,7 +49,7 @@ const addComb = (state: PinState, gap: Gap, middle: number, length: number): boo
  */
 export const addRuns = (state: PinState, supplies: Supplies, choosing: Choosing): void => {
   const allowed = (gap: Gap) =>
-    withEnds(gap).every((k) => state.sheet.ring[k]!.pinning !== 'none') &&
+    gap.within.every((k) => state.sheet.ring[k]!.pinning === 'free') &&
     isStraight(state.sheet, withEnds(gap));
   const deep = gapsOf(state)
     .filter((gap) => gap.scallop > choosing.scallopTolerance && allowed(gap))

@@ -1,7 +1,7 @@
 import { type Choosing, CLOSEST } from './choosing.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { measured, type Ruler, rulersOf } from './measure.ts';
-import type { RingNode } from './piece-sheet.ts';
+import type { PieceSheet, RingNode } from './piece-sheet.ts';
 import type { PinState } from './pin-state.ts';
 import { distance } from './plane.ts';
 import type { Supplies } from './supplies.ts';
@@ -30,10 +30,22 @@ export const standingOf = (state: PinState): Standing => {
   return { gaps, scallop: gaps.reduce((most, g) => Math.max(most, g.scallop), 0), off };
 };
 
+/** Ends of lengths that lie on the edge of ribbing: ring indices. */
+const endsInLength = (sheet: PieceSheet): Set<number> => {
+  const lengths = rulersOf(sheet).filter(({ dimension }) => dimension.direction === 'length');
+  const ends = lengths.flatMap(({ from, to }) => [from, to]);
+  return new Set(ends.filter((k) => sheet.ring[k]!.pinning === 'length'));
+};
+
 /** Corners and ends of dimensions that may be pinned, those first that lie farthest apart. */
-const firstPlaces = (ring: readonly RingNode[]): number[] => {
-  const wanted = ring.flatMap(({ role, pinning }, k) =>
-    role === 'asked' || (role !== 'plain' && pinning !== 'none') ? [k] : [],
+const firstPlaces = (sheet: PieceSheet): number[] => {
+  const { ring } = sheet;
+  const ends = endsInLength(sheet);
+  const may = ({ role, pinning }: RingNode, k: number) =>
+    pinning === 'free' ||
+    (pinning === 'length' && ends.size > 0 && (ends.has(k) || role === 'corner'));
+  const wanted = ring.flatMap((node, k) =>
+    node.role === 'asked' || (node.role !== 'plain' && may(node, k)) ? [k] : [],
   );
   const rank = { asked: 0, corner: 1, dimension: 2, plain: 3 } as const;
   const groups = [0, 1, 2].map((r) => wanted.filter((k) => rank[ring[k]!.role] === r));
@@ -73,7 +85,7 @@ const farthest = (
 
 /** Pins corners and ends of dimensions, as far as the stock goes; whether it went all the way. */
 export const pinFirst = (state: PinState, supplies: Supplies): boolean => {
-  for (const k of firstPlaces(state.sheet.ring)) {
+  for (const k of firstPlaces(state.sheet)) {
     if (supplies.singles === 0) return false;
     state.pins.add(k);
     supplies.singles -= 1;
@@ -91,11 +103,11 @@ const noWorse = (now: Standing, before: Standing, scallopTolerance: number): boo
   );
 };
 
-/** A corner that sticks out is always pinned: without it the piece has another shape. */
+/** A corner that sticks out is always pinned, but of ribbing: without it the piece has another shape. */
 const sticksOut = ({ ring }: PinState['sheet'], k: number): boolean => {
   const [a, b, c] = [ring.at(k - 1)!, ring[k]!, ring[(k + 1) % ring.length]!].map((n) => n.wanted);
   const cross = (b!.x - a!.x) * (c!.y - b!.y) - (b!.y - a!.y) * (c!.x - b!.x);
-  return ring[k]!.role === 'corner' && cross > 0;
+  return ring[k]!.role === 'corner' && ring[k]!.pinning === 'free' && cross > 0;
 };
 
 /** The scallop that would follow, were the pin between two gaps left out: it grows with the square of their length. */

@@ -8,7 +8,7 @@ export interface Gap {
   readonly to: number;
   /** Ring indices between them, in order. */
   readonly within: readonly number[];
-  /** How far the edge lies inside the wanted line at the worst place, mm; 0 or more. */
+  /** How far the edge lies inside the wanted line at the worst place, mm; 0 or more. Of what is left to draw in nothing is claimed. */
   readonly scallop: number;
   /** Ring index of that place; -1 where there is none that may be pinned. */
   readonly worst: number;
@@ -53,7 +53,7 @@ export const gapsOf = (state: PinState): Gap[] => {
     if (within.length === 0) return [];
     let [scallop, worst] = [0, -1];
     for (const k of within) {
-      if (ring[k]!.pinning === 'none') continue;
+      if (ring[k]!.pinning !== 'free') continue;
       const [should, is, normal] = [
         shouldLie(state, from, to, k),
         state.place(k),

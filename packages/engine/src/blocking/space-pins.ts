@@ -17,7 +17,7 @@ const MOST_ROUNDS = 8;
 /** As many as asked at even distances, where the edge may be pinned and they are not too close. */
 const spread = (state: PinState, gap: Gap, count: number): number[] => {
   const { ring } = state.sheet;
-  const free = gap.within.filter((k) => ring[k]!.pinning !== 'none');
+  const free = gap.within.filter((k) => ring[k]!.pinning === 'free');
   const chosen: number[] = [];
   let last = 0;
   for (let i = 1; i <= count; i++) {
