@@ -200,6 +200,8 @@ const piece: fc.Arbitrary<Piece> = fc.record({ id, name: label, measured: list(m
 const howMany = fc.integer({ min: 0, max: 10_000 });
 const runs = list(fc.record({ lengthMm: positive, count: howMany }));
 
+const place = fc.record({ xMm: signed, yMm: signed });
+
 const plan = partial<Plan>(
   {
     washing: fc.constantFrom(...WASHINGS),
@@ -219,6 +221,7 @@ const plan = partial<Plan>(
       heightMm: positive,
       tileMm: fc.double({ min: 0, max: 99_999, noNaN: true }),
     }),
+    pins: list(fc.record({ piece: label, at: place, to: place, around: fc.boolean() })),
   },
   ['washing', 'drying', 'pinTo', 'judgeAt'],
 );

@@ -40,6 +40,31 @@ describe('askBlocking', () => {
     expect(question.pieces.some(({ edges }) => edges.includes('seam'))).toBe(true);
   });
 
+  it('R68: the plan goes around moved pins where she says so, each in its own piece', () => {
+    const { pieces } = asked(record).question;
+    const [piece] = pieces as [(typeof pieces)[number]];
+    const corner = piece.outline[0]!;
+    const pin = {
+      piece: piece.name,
+      at: { xMm: corner.x, yMm: corner.y },
+      to: { xMm: corner.x - 12, yMm: corner.y + 3 },
+    };
+    const pins = [
+      { ...pin, around: true },
+      { ...pin, around: false },
+      { ...pin, piece: 'no such piece', around: true },
+    ];
+    const again = asked({ ...record, plan: { ...record.plan, pins } }).question.pieces;
+    expect(again.map(({ pinned }) => pinned)).toEqual(
+      again.map(({ name }) =>
+        name === piece.name
+          ? [{ at: corner, to: { x: corner.x - 12, y: corner.y + 3 } }]
+          : undefined,
+      ),
+    );
+    expect(again.map(({ pinned: _, ...rest }) => rest)).toEqual(pieces);
+  });
+
   it('R67: what a forecast cannot be asked for, a mat cannot either', () => {
     const bare = { ...record, pattern: { name: '', sizes: [], measurements: [] } };
     expect(

@@ -1,6 +1,7 @@
-import type { BlockQuestion } from '@dryflat/engine/blocking';
+import type { BlockQuestion, PieceToBlock } from '@dryflat/engine/blocking';
 import { ok, type Result } from '@dryflat/engine/units';
 import { askBlock } from '../block/ask-block.ts';
+import { onEdge } from '../block/on-edge.ts';
 import type { GarmentRecord, PinMat, PinStock } from '../schema/index.ts';
 
 /** What many have in a box: assumption, for a record that does not say. */
@@ -28,14 +29,27 @@ const assumptions = ({ plan }: GarmentRecord): string[] => [
     : []),
 ];
 
+/** The piece with the pins that its plan is to go around, on its edge. */
+const withPins = ({ plan }: GarmentRecord, piece: PieceToBlock): PieceToBlock => {
+  const pinned = (plan.pins ?? [])
+    .filter((pin) => pin.around && pin.piece === piece.name)
+    .map(({ at, to }) => ({
+      at: onEdge(piece.outline, { x: at.xMm, y: at.yMm }),
+      to: { x: to.xMm, y: to.yMm },
+    }));
+  return pinned.length > 0 ? { ...piece, pinned } : piece;
+};
+
 /**
- * The question of the mat with the pins, the mat and the sewing that the record's plan tells of, and what
- * is usual for the rest. Fails as `askBlock` does.
+ * The question of the mat with the pins, the mat and the sewing that the record's plan tells of, the moved
+ * pins that it is to go around, and what is usual for the rest. Fails as `askBlock` does.
  */
 export const askBlockingWith = (record: GarmentRecord, gentle: boolean): Result<AskedBlocking> => {
   const { stock = USUAL_STOCK, mat = USUAL_MAT, sewn = false } = record.plan;
   const asked = askBlock(record, { stock, mat, gentle, sewn });
-  return asked.ok ? ok({ question: asked.value, assumed: assumptions(record) }) : asked;
+  if (!asked.ok) return asked;
+  const pieces = asked.value.pieces.map((piece) => withPins(record, piece));
+  return ok({ question: { ...asked.value, pieces }, assumed: assumptions(record) });
 };
 
 /** The same without being gentle, and without the words. */

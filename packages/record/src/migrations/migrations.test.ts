@@ -36,8 +36,8 @@ describe('migrations', () => {
       fc.property(anyRecord, (record) => {
         const { plain, lost } = oneToTwo.down(plainOf(record));
         const again = oneToTwo.up(plain);
-        const { washing, sewn, stock, mat, ...kept } = record.plan;
-        const said = [washing === 'not-said' ? undefined : washing, sewn, stock, mat];
+        const { washing, sewn, stock, mat, pins, ...kept } = record.plan;
+        const said = [washing === 'not-said' ? undefined : washing, sewn, stock, mat, pins];
         expect(lost.length).toBe(said.filter((each) => each !== undefined).length);
         expect(again).toEqual(plainOf({ ...record, plan: { ...kept, washing: 'not-said' } }));
       }),

@@ -8,6 +8,7 @@ const NEW_PARTS = {
   sewn: 'version 1 cannot say whether it is sewn before it is pinned',
   stock: 'version 1 cannot say which pins are at hand',
   mat: 'version 1 cannot say how large the mat is',
+  pins: 'version 1 cannot say which pins were moved',
 } as const;
 
 /** Version 2 asks how the garment will be washed, and may hold what is at hand to pin it with. */

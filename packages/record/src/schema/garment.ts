@@ -2,7 +2,7 @@ import { GARMENT_KINDS } from '@dryflat/engine/garment';
 import { STITCHES } from '@dryflat/engine/textile';
 import * as z from 'zod';
 import { specimen } from './evidence.ts';
-import { day, id, label, lengthMm, massG, span, text } from './parts.ts';
+import { day, id, label, lengthMm, massG, signedMm, span, text } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { CURRENT_VERSION, FORMAT } from './version.ts';
 import { wearer } from './wearer.ts';
@@ -45,6 +45,21 @@ export const pinMat = z.strictObject({
   tileMm: z.number().min(0).max(100_000),
 });
 
+const place = z.strictObject({ xMm: signedMm, yMm: signedMm });
+
+/**
+ * A pin that the knitter put elsewhere than the plan has it: through the place `at` of the piece as it lies
+ * before pins, to the place `to`. Both are places in the outline of the piece, x to the right and y down.
+ */
+export const movedPin = z.strictObject({
+  /** Name of the piece. */
+  piece: label,
+  at: place,
+  to: place,
+  /** True: the plan is made around it. False: moved in a plan that had it elsewhere. */
+  around: z.boolean(),
+});
+
 /** What the knitter means to do after the last stitch. */
 export const plan = z.strictObject({
   washing: z.enum(WASHINGS),
@@ -59,6 +74,7 @@ export const plan = z.strictObject({
   sewn: z.boolean().optional(),
   stock: pinStock.optional(),
   mat: pinMat.optional(),
+  pins: z.array(movedPin).max(1000).optional(),
 });
 
 /** A forecast as it stood on a day, kept so that it can be scored against what came. */
@@ -113,6 +129,7 @@ export type Measured = z.infer<typeof measured>;
 export type Piece = z.infer<typeof piece>;
 export type Plan = z.infer<typeof plan>;
 export type PinStock = z.infer<typeof pinStock>;
+export type MovedPin = z.infer<typeof movedPin>;
 export type PinMat = z.infer<typeof pinMat>;
 export type KeptForecast = z.infer<typeof keptForecast>;
 export type Outcome = z.infer<typeof outcome>;
