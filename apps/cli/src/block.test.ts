@@ -38,6 +38,22 @@ describe('dryflat block', () => {
     expect(assumed.length).toBeGreaterThan(0);
   });
 
+  it('C10: gentle unless told to go to measure, and the answer says which', () => {
+    // 5 % is what makers of wool call safe; a tenth of a percent is below what a tape tells.
+    const largest = (out: string) =>
+      Math.max(
+        ...JSON.parse(out).pieces[0].measurements.map(
+          (each: { restMm: number; reachedMm: { p50Mm: number } }) =>
+            each.reachedMm.p50Mm / each.restMm - 1,
+        ),
+      );
+    expect(JSON.parse(json.out).gentle).toBe(true);
+    expect(largest(json.out)).toBeLessThanOrEqual(0.051);
+    const far = dryflat(['block', '-', '--json', '--to-measure'], { input });
+    expect(JSON.parse(far.out).gentle).toBe(false);
+    expect(largest(far.out)).toBeGreaterThan(0.051);
+  });
+
   it('C2: the same bytes again', () => {
     expect(dryflat(['block', '-', '--json'], { input })).toEqual(json);
   });

@@ -2,11 +2,20 @@ import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { EXAMPLES, readRecord } from '@dryflat/record';
 import { describe, expect, it } from 'vitest';
-import { CHECK, commandsIn, EXAMPLE, FORECAST, NEW, OVERVIEW, SCHEMA } from './help/pages.ts';
+import {
+  BLOCK,
+  CHECK,
+  commandsIn,
+  EXAMPLE,
+  FORECAST,
+  NEW,
+  OVERVIEW,
+  SCHEMA,
+} from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
 
-const PAGES = { OVERVIEW, FORECAST, CHECK, NEW, EXAMPLE, SCHEMA };
-const COMMANDS = ['forecast', 'check', 'new', 'example', 'schema'];
+const PAGES = { OVERVIEW, FORECAST, BLOCK, CHECK, NEW, EXAMPLE, SCHEMA };
+const COMMANDS = ['forecast', 'block', 'check', 'new', 'example', 'schema'];
 
 describe.each(Object.entries(PAGES))('the page %s', (_, page) => {
   it('C3: its command lines run, in order, in an empty folder', () => {

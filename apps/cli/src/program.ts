@@ -37,7 +37,7 @@ const addBlock = (program: Command, surroundings: Surroundings, finish: Finish) 
     .option('--json', 'one JSON object instead of the list')
     .option('--svg <FILE>', 'a picture of the pieces on the mat, too')
     .option('--force', 'replace a picture that is there')
-    .option('--gentle', 'stretch nothing beyond what makers of wool call safe')
+    .option('--to-measure', 'as far as the fabric goes, beyond what is called safe')
     .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
     .option('--words <us|uk>', 'American or British words of the craft', 'us')
     .action(async (file: string, flags: BlockFlags) =>

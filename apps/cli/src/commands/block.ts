@@ -1,4 +1,4 @@
-import { planBlock } from '@dryflat/engine/blocking';
+import { type BlockQuestion, planBlock } from '@dryflat/engine/blocking';
 import { explain, fail, ok, type Result } from '@dryflat/engine/units';
 import { faultsOf, isDoubt } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
@@ -17,7 +17,7 @@ export interface BlockFlags {
   readonly json?: boolean;
   readonly svg?: string;
   readonly force?: boolean;
-  readonly gentle?: boolean;
+  readonly toMeasure?: boolean;
   readonly units: string;
   readonly words: string;
 }
@@ -28,6 +28,11 @@ const readFlags = (flags: BlockFlags): Result<{ units: Units; words: Words }> =>
   if (units.ok && words.ok) return ok({ units: units.value, words: words.value });
   return fail(...faultsIn(units, words));
 };
+
+const howFar = ({ gentle }: BlockQuestion): string =>
+  gentle
+    ? 'No measurement is stretched by more than the 5 % that makers of wool call safe; --to-measure goes as far as the fabric does.'
+    : 'Stretched to measure, as far as the fabric goes; without --to-measure nothing is stretched beyond what is called safe.';
 
 /** `dryflat block FILE`: which pins where and in which order, as a list, as JSON, and as a picture. */
 export const blockCommand = async (
@@ -41,16 +46,16 @@ export const blockCommand = async (
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return refused(called(path), opened.faults, units);
   const { record } = opened.value;
-  const asked = askBlockingWith(record, flags.gentle ?? false);
+  const asked = askBlockingWith(record, !(flags.toMeasure ?? false));
   if (!asked.ok) return refused(called(path), asked.faults, units);
   const { question, assumed } = asked.value;
   const made = planBlock(question);
   if (!made.ok) return refused(called(path), made.faults, units);
   const doubts = faultsOf(record).filter(isDoubt).map(explain);
-  const notices = [...assumed, ...opened.value.notices, ...doubts];
+  const notices = [howFar(question), ...assumed, ...opened.value.notices, ...doubts];
   const telling = { units, words, style: styleFor(surroundings.colours) };
   const out = flags.json
-    ? blockJson(record, made.value, notices, units)
+    ? blockJson(record, made.value, question.gentle, notices, units)
     : blockReport(record, made.value, notices, telling);
   if (flags.svg === undefined) return done(out);
   const picture = blockSvg(record, made.value, question.mat, { units, words });

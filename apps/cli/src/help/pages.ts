@@ -51,7 +51,10 @@ wash; how far the edge scallops; what the fabric will not do, and why.
 
   $ dryflat example waistcoat -o waistcoat.json
   $ dryflat block waistcoat.json --svg waistcoat.svg
-  $ dryflat block waistcoat.json --gentle --json
+  $ dryflat block waistcoat.json --to-measure --json
+
+No measurement is stretched by more than the 5 % that makers of wool call safe;
+--to-measure goes as far as the fabric does. "gentle" of --json says which.
 
 Pins, wires and the mat at hand are plan.stock and plan.mat of the file; usual
 ones are assumed where it does not say. plan.sewn: true lies double. Places in

@@ -82,17 +82,20 @@ const piece = (plan: PiecePlan, said: (text: string) => string) => ({
 
 /**
  * A plan as one JSON object, keys always in this order, lengths in millimetres to 0.01, forces in newtons.
- * Places are on the mat, from its top left corner. `notices` are those of the file, before the engine's.
+ * Places are on the mat, from its top left corner. `gentle`: true where nothing was to be stretched beyond
+ * what is published as safe. `notices` are those of the file, before the engine's.
  */
 export const blockJson = (
   record: GarmentRecord,
   plan: BlockPlan,
+  gentle: boolean,
   notices: readonly string[],
   unit: Units,
 ): string => {
   const said = (text: string) => inUnits(text, unit);
   const answer = {
     name: record.name,
+    gentle,
     pieces: plan.pieces.map((each) => piece(each, said)),
     pinsInAll: plan.pinsInAll,
     notices: [
