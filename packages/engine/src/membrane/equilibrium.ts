@@ -43,7 +43,7 @@ export class MembraneSolver {
   private readonly unit: number;
   private readonly points: Float64Array;
   private goals: Goal[] = [];
-  private fresh = true;
+  private fresh: boolean;
 
   private constructor(question: MembraneQuestion) {
     const parts = partsOf(question);
@@ -52,6 +52,7 @@ export class MembraneSolver {
     this.normals = outwardNormals(question.mesh);
     this.unit = unitForce(parts);
     this.points = (question.start ?? question.mesh.points).slice();
+    this.fresh = question.start === undefined;
     this.setGoals(question);
   }
 
@@ -74,7 +75,12 @@ export class MembraneSolver {
     this.points.set(this.question.start ?? this.question.mesh.points);
     this.system.state.wrinkles.fill(0);
     this.system.factor = undefined;
-    this.fresh = true;
+    this.fresh = this.question.start === undefined;
+  }
+
+  /** How often the whole sheet was evaluated so far: what its solves cost, line searches with them. */
+  get evaluations(): number {
+    return this.system.evaluations;
   }
 
   private setGoals(constraints: Constraints): void {

@@ -3,6 +3,7 @@ export { MembraneSolver, solveMembrane } from './equilibrium.ts';
 export { linearLaw, type Stiffening, stiffeningLaw, type TensionLaw } from './law.ts';
 export { type Material, materialFaults } from './material.ts';
 export * from './mesh/index.ts';
+export * from './nested.ts';
 export {
   type Constraints,
   type Equilibrium,

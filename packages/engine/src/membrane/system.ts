@@ -21,6 +21,8 @@ export class System {
   readonly totals: Totals;
   /** Of the stiffness last factorised, as long as nothing else has become prescribed or free. */
   factor: Factor | undefined;
+  /** How often all of it was evaluated. */
+  evaluations = 0;
   private readonly assembly: SheetAssembly;
 
   constructor(parts: Parts, frames: Frames) {
@@ -37,6 +39,7 @@ export class System {
 
   /** Fills `totals`; forces in the nodes' own axes. Where energy is Infinity the rest is not whole. */
   evaluate(points: Float64Array, wanted: Wanted): void {
+    this.evaluations += 1;
     const { parts, frames, state, totals } = this;
     const withStiffness = wanted !== 'forces';
     totals.energy = 0;
