@@ -1,4 +1,4 @@
-import { Button, IconButton, useLengths } from '../../kit/index.ts';
+import { IconButton, useLengths } from '../../kit/index.ts';
 import { useView } from '../../store/index.ts';
 import type { Lying, Planned } from '../../worker/mat/index.ts';
 import { PIN_WORDS, pieceWord, pullWords, useEdgeWords } from './mat-words.ts';
@@ -98,22 +98,3 @@ export const ChosenPin = ({
     </section>
   );
 };
-
-export const MovedPins = ({
-  count,
-  putBack,
-  planAgain,
-}: {
-  count: number;
-  putBack: () => void;
-  planAgain: () => void;
-}) =>
-  count === 0 ? null : (
-    <div className="df-row">
-      <span>{count === 1 ? 'You moved one pin.' : `You moved ${count} pins.`}</span>
-      <Button onPress={planAgain}>Plan around {count === 1 ? 'it' : 'them'}</Button>
-      <Button look="quiet" icon="undo" onPress={putBack}>
-        Put {count === 1 ? 'it' : 'them'} back
-      </Button>
-    </div>
-  );

@@ -1,5 +1,5 @@
 import { USUAL_MAT, USUAL_STOCK } from '@dryflat/record/block';
-import { useDeferredValue, useEffect, useId, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useId, useMemo, useState } from 'react';
 import {
   announce,
   Button,
@@ -11,13 +11,15 @@ import {
   useLengths,
 } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
-import { inPiece, type MatChoices } from '../../worker/mat/index.ts';
+import type { MatChoices } from '../../worker/mat/index.ts';
 import { AtHandForm } from './at-hand.tsx';
-import { ChosenPin, MovedPins } from './chosen-pin.tsx';
+import { ChosenPin } from './chosen-pin.tsx';
 import { Legend } from './legend.tsx';
 import './mat.css';
 import { countOf, PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.ts';
 import { Measures } from './measures.tsx';
+import { type MovedPin, movedFrom } from './moved-pins.ts';
+import { MovedPins } from './moved-pins-row.tsx';
 import { endOfScale } from './node-field.ts';
 import { nudgeOf } from './nudge.ts';
 import { PinList } from './pin-list.tsx';
@@ -31,8 +33,16 @@ const Screen = () => {
   const [piece, setPiece] = useState<string | null>(null);
   const [gentle, setGentle] = useState(true);
   const { stock = USUAL_STOCK, mat: board = USUAL_MAT, sewn = false } = record.plan;
-  const choices = useMemo((): MatChoices => ({ piece, gentle, pinned: [] }), [piece, gentle]);
-  const mat = useMat(record, choices);
+  const choices = useMemo((): MatChoices => ({ piece, gentle }), [piece, gentle]);
+  const save = useCallback(
+    (pins: readonly MovedPin[]): void =>
+      change((draft) => {
+        if (pins.length > 0) draft.plan.pins = structuredClone([...pins]);
+        else delete draft.plan.pins;
+      }),
+    [change],
+  );
+  const mat = useMat(record, choices, save);
   const names = mat.planned?.pieces ?? [];
   return (
     <>
@@ -83,7 +93,8 @@ const Screen = () => {
         <PlanningLine
           planning={mat.planning}
           hasPlan={mat.planned !== null}
-          plan={() => mat.plan()}
+          plan={mat.plan}
+          letGo={mat.planned === null && record.plan.pins ? mat.putBack : null}
           cancel={mat.cancel}
         />
       </Card>
@@ -97,11 +108,14 @@ const PlanningLine = ({
   planning,
   hasPlan,
   plan,
+  letGo,
   cancel,
 }: {
   planning: Planning;
   hasPlan: boolean;
   plan: () => void;
+  /** Lets go of moved pins, where that may be what is in the way. */
+  letGo: (() => void) | null;
   cancel: () => void;
 }) => {
   if (planning.at === 'ready') return null;
@@ -125,10 +139,15 @@ const PlanningLine = ({
       {planning.at === 'broken' && (
         <Notice tone="wrong">The plan failed, which is our mistake: {planning.message}.</Notice>
       )}
-      <div>
+      <div className="df-row">
         <Button look="main" onPress={plan}>
           Work it out
         </Button>
+        {letGo && (
+          <Button look="quiet" icon="undo" onPress={letGo}>
+            Pins as planned
+          </Button>
+        )}
       </div>
     </>
   );
@@ -144,16 +163,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
   const chosen = Math.min(wanted, plan.pins.length - 1);
   const pin = plan.pins[chosen];
   const most = endOfScale(mat.lying?.worst.use ?? plan.stretchUse.max);
-  const moved = useMemo(
-    () =>
-      new Set(
-        plan.pins.flatMap(({ xMm, yMm }, k) => {
-          const [x, y] = mat.places[k] ?? [xMm, yMm];
-          return Math.hypot(x - xMm, y - yMm) > 0.01 ? [k] : [];
-        }),
-      ),
-    [plan, mat.places],
-  );
+  const moved = useMemo(() => movedFrom(planned, mat.places), [planned, mat.places]);
   const now = useMemo(() => ({ planned, places: mat.places, moved }), [planned, mat.places, moved]);
   // The list follows when there is time: the fabric comes first.
   const late = useDeferredValue(now);
@@ -170,7 +180,6 @@ const OnMat = ({ mat }: { mat: Mat }) => {
     if (step || nudge) event.preventDefault();
   };
   useToldMoves(mat, moved);
-  const planAgain = (): void => mat.plan(askedPins(mat, moved));
   return (
     <>
       <div className="df-mat-columns">
@@ -189,6 +198,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
             closer={closer}
             choose={choose}
             place={still ? () => {} : mat.place}
+            settle={mat.settle}
             onKeyDown={onKeyDown}
             describedBy={help}
             chosenLabel={pin ? `${PIN_WORDS[pin.kind]} ${pin.order} of ${plan.pins.length}` : ''}
@@ -215,7 +225,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
             move={move}
             still={still}
           />
-          <MovedPins count={moved.size} putBack={mat.putBack} planAgain={planAgain} />
+          <MovedPins mat={mat} moved={moved} />
           <Legend planned={planned} lying={mat.lying} most={most} />
         </section>
         <section className="df-card" aria-label="What it comes to">
@@ -239,19 +249,6 @@ const PinCounts = ({ mat }: { mat: Mat }) => {
     countOf(kind, pinsInAll[kind]),
   );
   return counts.length > 0 ? counts.join(', ') : 'no pin';
-};
-
-/** Moved pins as the plan is asked to keep them: through which rest place, to where in the piece. */
-const askedPins = ({ planned, cloth, places }: Mat, moved: ReadonlySet<number>) => {
-  if (planned === null || cloth === null) return [];
-  return [...moved].flatMap((k) => {
-    const ring = cloth.pinRing[k]!;
-    const at = { x: cloth.ringRest[2 * ring]!, y: cloth.ringRest[2 * ring + 1]! };
-    const [px, py] = places[k]!;
-    const { x, y } = inPiece(cloth.frame, { x: px, y: py });
-    // A plan asks with y down, as outlines are drawn.
-    return planned.plan.pins[k]!.along === null ? [{ at, to: { x, y: -y } }] : [];
-  });
 };
 
 /** Speaks what a pin that came to rest changed, for those who do not see the fabric follow. */

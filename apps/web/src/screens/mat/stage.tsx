@@ -20,6 +20,8 @@ export interface StageProps {
   readonly describedBy: string;
   readonly choose: (pin: number) => void;
   readonly place: (pin: number, x: number, y: number) => void;
+  /** The pin was let go of. */
+  readonly settle: () => void;
   /** What the keys do to the chosen pin. */
   readonly onKeyDown: (event: React.KeyboardEvent) => void;
   readonly chosenLabel: string;
@@ -33,7 +35,7 @@ const LETTERS = 19;
 
 /** The piece on its mat: tiles, the stretch in colour, outlines, measures and pins. */
 export const Stage = (props: StageProps) => {
-  const { planned, cloth, lying, places, chosen, most, closer, choose, place } = props;
+  const { planned, cloth, lying, places, chosen, most, closer, choose, place, settle } = props;
   const around = useRef<HTMLDivElement>(null);
   const stage = useRef<HTMLDivElement>(null);
   const { width, rem } = useSheet(around);
@@ -50,7 +52,7 @@ export const Stage = (props: StageProps) => {
     () => (cloth && lying ? { ...lying, triangles: cloth.triangles } : asPlanned),
     [cloth, lying, asPlanned],
   );
-  usePinDrag(stage, { frame, places, fixed, choose, place, still: cloth === null });
+  usePinDrag(stage, { frame, places, fixed, choose, place, settle, still: cloth === null });
   const [x, y] = places[chosen] ?? [0, 0];
   return (
     <div className="df-mat-around" ref={around}>

@@ -13,6 +13,14 @@ import {
   type Planner,
   planner,
 } from '../../worker/mat/index.ts';
+import {
+  asPlanned,
+  type MovedPin,
+  pinsAround,
+  pinsAt,
+  placesOf,
+  samePlaces,
+} from './moved-pins.ts';
 
 export type Planning =
   | { readonly at: 'ready' }
@@ -34,41 +42,53 @@ export interface Mat {
   /** What went wrong under the hand. */
   readonly handBroken: string | null;
   readonly places: PinPlaces;
-  readonly plan: (pinned?: MatChoices['pinned']) => void;
+  /** Pins of this piece that were moved, and that the newest plan has no pin for. */
+  readonly lost: number;
+  readonly plan: () => void;
   readonly cancel: () => void;
   readonly place: (pin: number, x: number, y: number) => void;
   readonly nudge: (pin: number, dx: number, dy: number) => void;
+  /** Keeps the places of pins, once they are let go of. */
+  readonly settle: () => void;
+  /** Lets go of the moved pins of this piece. */
   readonly putBack: () => void;
+  readonly planAround: () => void;
 }
 
 interface Kept {
   readonly key: string;
   readonly planned: Planned;
-  readonly places: PinPlaces;
 }
-/** The last plan of each garment: coming back to the mat shows it as it was left. */
+/** The last plan of each garment: coming back to the mat shows it at once. */
 const kept = new Map<string, Kept>();
 
 /** A pin waits so long for the fabric that follows it, ms: two frames. */
 const ALONE_AFTER = 33;
 
-const asPlanned = ({ plan }: Planned): PinPlaces => plan.pins.map(({ xMm, yMm }) => [xMm, yMm]);
+const NONE: readonly MovedPin[] = [];
 
-/** What a plan hangs on: a note or a new name asks for no other. */
-const keyOf = (record: GarmentRecord, choices: MatChoices): string =>
-  JSON.stringify([{ ...record, name: '', notes: [], forecasts: [] }, choices]);
+/** What a plan hangs on: a note, a new name or a pin that is moved in it asks for no other. */
+const keyOf = (record: GarmentRecord, choices: MatChoices): string => {
+  const pins = (record.plan.pins ?? NONE).filter(({ around }) => around);
+  const plan = { ...record.plan, pins };
+  return JSON.stringify([{ ...record, name: '', notes: [], forecasts: [], plan }, choices]);
+};
 
 /** Plans the piece in one worker, and holds it under the hand in another. */
-export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
+export const useMat = (
+  record: GarmentRecord,
+  choices: MatChoices,
+  save: (pins: readonly MovedPin[]) => void,
+): Mat => {
   const key = useMemo(() => keyOf(record, choices), [record, choices]);
   const before = kept.get(record.id);
   const [planned, setPlanned] = useState<Planned | null>(before?.planned ?? null);
-  const [places, setPlaces] = useState<PinPlaces>(before?.places ?? []);
+  const [places, setPlaces] = useState<PinPlaces>(before ? asPlanned(before.planned) : []);
   // Where pins were put last; `places` are those that are drawn.
   const latest = useRef(places);
   const [planning, setPlanning] = useState<Planning>({ at: 'ready' });
   const shown = useRef(() => {});
-  const hand = useHand(planned, before?.places ?? null, shown);
+  const hand = useHand(planned, shown);
   const plans = useRef<Planner | null>(null);
   const asking = useRef(key);
 
@@ -85,20 +105,18 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
       kept.set(record.id, {
         key: asking.current,
         planned: told.planned,
-        places: asPlanned(told.planned),
       });
     },
     [record.id],
   );
 
-  const plan = useCallback(
-    (pinned: MatChoices['pinned'] = []): void => {
-      asking.current = key;
-      setPlanning({ at: 'working', done: 0 });
-      plans.current?.ask(record, { ...choices, pinned });
-    },
-    [key, record, choices],
-  );
+  const ask = useRef({ record, choices });
+  ask.current = { record, choices };
+  const plan = useCallback((): void => {
+    asking.current = key;
+    setPlanning({ at: 'working', done: 0 });
+    plans.current?.ask(ask.current.record, ask.current.choices);
+  }, [key]);
 
   useEffect(() => {
     plans.current = planner(makeMatWorker, hear);
@@ -106,6 +124,12 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
   }, [hear]);
   useEffect(() => {
     if (kept.get(record.id)?.key !== key) plan();
+    else if (asking.current !== key) {
+      // Back to what the plan is of, while another was asked for.
+      asking.current = key;
+      plans.current?.stop();
+      setPlanning({ at: 'ready' });
+    }
   }, [key, plan, record.id]);
 
   const late = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
@@ -122,30 +146,45 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
       latest.current = next;
       hand.move(next);
       late.current ??= setTimeout(show, ALONE_AFTER);
-      const now = kept.get(record.id);
-      if (now) kept.set(record.id, { ...now, places: next });
     },
-    [hand.move, record.id, show],
+    [hand.move, show],
   );
   const place = useCallback(
     (pin: number, x: number, y: number): void =>
       put(latest.current.map((each, k) => (k === pin ? [x, y] : each))),
     [put],
   );
-  const nudge = useCallback(
-    (pin: number, dx: number, dy: number): void => {
-      const [x, y] = latest.current[pin]!;
-      place(pin, x + dx, y + dy);
-    },
-    [place],
+  const pins = record.plan.pins ?? NONE;
+  // While a new plan is awaited, pins stay where they are in the last.
+  const current = kept.get(record.id)?.key === key;
+  const { cloth } = hand;
+  const left = useMemo(
+    () => (current && planned && cloth ? placesOf(planned, cloth, pins) : null),
+    [current, planned, cloth, pins],
   );
+  useEffect(() => {
+    if (left && !samePlaces(left.places, latest.current)) put(left.places);
+  }, [left, put]);
+  const settle = (): void => {
+    if (left && planned && cloth) save(pinsAt(planned, cloth, latest.current, pins));
+  };
+  const nudge = (pin: number, dx: number, dy: number): void => {
+    const [x, y] = latest.current[pin]!;
+    place(pin, x + dx, y + dy);
+    settle();
+  };
+  const putBack = (): void => {
+    save(planned ? pins.filter(({ piece }) => piece !== planned.plan.name) : NONE);
+    if (planned) put(asPlanned(planned));
+  };
   return {
     planning,
     planned,
-    cloth: hand.cloth,
+    cloth,
     lying: hand.lying,
     handBroken: hand.broken,
     places,
+    lost: left?.lost.length ?? 0,
     plan,
     cancel: () => {
       plans.current?.stop();
@@ -153,24 +192,24 @@ export const useMat = (record: GarmentRecord, choices: MatChoices): Mat => {
     },
     place,
     nudge,
-    putBack: () => planned && put(asPlanned(planned)),
+    settle,
+    putBack,
+    planAround: () => {
+      if (left && planned && cloth) save(pinsAround(planned, cloth, latest.current, pins));
+    },
   };
 };
 
 /** The worker under the hand: lays out each new plan, then follows the pins. */
-const useHand = (
-  planned: Planned | null,
-  first: PinPlaces | null,
-  shown: RefObject<() => void>,
-) => {
-  const [cloth, setCloth] = useState<Cloth | null>(null);
+const useHand = (planned: Planned | null, shown: RefObject<() => void>) => {
+  const [laid, setLaid] = useState<{ cloth: Cloth; of: Planned | null } | null>(null);
   const [lying, setLying] = useState<Lying | null>(null);
   const [broken, setBroken] = useState<string | null>(null);
   const held = useRef<Holder | null>(null);
-  const begin = useRef(first);
+  const opened = useRef<Planned | null>(null);
   useEffect(() => {
     held.current = holder(makeMatWorker, (told) => {
-      if (told.kind === 'open') setCloth(told.cloth);
+      if (told.kind === 'open') setLaid({ cloth: told.cloth, of: opened.current });
       if (told.kind === 'open' || told.kind === 'lying') setLying(told.lying);
       if (told.kind === 'lying') shown.current();
       if (told.kind === 'broken') setBroken(told.message);
@@ -179,15 +218,15 @@ const useHand = (
     return () => held.current?.stop();
   }, [shown]);
   useEffect(() => {
-    setCloth(null);
+    setLaid(null);
     setLying(null);
     setBroken(null);
     if (planned === null) return;
+    opened.current = planned;
     held.current?.open(planned);
-    // A mat that was left with pins moved is found so again.
-    if (begin.current) held.current?.move(begin.current);
-    begin.current = null;
   }, [planned]);
   const move = useCallback((places: PinPlaces): void => held.current?.move(places), []);
-  return { cloth, lying, broken, move };
+  // Never the fabric of another plan.
+  const cloth = laid !== null && laid.of === planned ? laid.cloth : null;
+  return { cloth, lying: cloth && lying, broken, move };
 };

@@ -12,6 +12,8 @@ export interface PinDrag {
   readonly fixed: ReadonlySet<number>;
   readonly choose: (pin: number) => void;
   readonly place: (pin: number, x: number, y: number) => void;
+  /** The pin was let go of. */
+  readonly settle: () => void;
   readonly still: boolean;
 }
 
@@ -69,7 +71,9 @@ export const usePinDrag = (element: RefObject<HTMLElement | null>, drag: PinDrag
       place(held.pin, frame.x + x / frame.scale + held.dx, frame.y + y / frame.scale + held.dy);
     };
     const up = (event: PointerEvent): void => {
-      if (event.pointerId === held?.pointer) held = null;
+      if (event.pointerId !== held?.pointer) return;
+      held = null;
+      latest.current.settle();
     };
     // Keeps a finger on a pin from scrolling: what a pointer event cannot ask for.
     const touch = (event: TouchEvent): void => {

@@ -1,5 +1,5 @@
 export { type Holder, holder } from './holder.ts';
 export { type MatWorker, makeMatWorker } from './mat-worker.ts';
-export { inPiece } from './on-mat.ts';
+export { inPiece, onMat as placeOnMat } from './on-mat.ts';
 export { type Planner, planner } from './planner.ts';
 export type * from './protocol.ts';

@@ -11,11 +11,11 @@ const say = (told: MatTold): void => postMessage(told);
 const PROGRESS_EVERY = 50;
 
 const plan = ({ turn, record, choices }: PlanAsk): MatTold => {
-  const { piece: chosen, pinned, gentle } = choices;
+  const { piece: chosen, gentle } = choices;
   const asked = askBlockingWith(record, gentle);
   if (!asked.ok) return { kind: 'faults', turn, faults: asked.faults };
   const { pieces, ...question } = asked.value.question;
-  const piece = { ...(pieces.find(({ name }) => name === chosen) ?? pieces[0]!), pinned };
+  const piece = pieces.find(({ name }) => name === chosen) ?? pieces[0]!;
   let told = 0;
   const made = planBlock(
     { ...question, pieces: [piece] },

@@ -13,8 +13,6 @@ export interface MatChoices {
   /** Name of the piece that is planned; the first where it is null or the garment has no such piece. */
   readonly piece: string | null;
   readonly gentle: boolean;
-  /** Pins that the knitter moved, which the plan is made around. */
-  readonly pinned: NonNullable<PieceToBlock['pinned']>;
 }
 
 /** A plan for one piece, with what it was made from. */
