@@ -76,6 +76,7 @@ const piece = (plan: PiecePlan, said: (text: string) => string) => ({
   beforeSewing: plan.beforeSewing === null ? null : named(plan.beforeSewing),
   fitsMat: plan.fitsMat,
   iterations: plan.iterations,
+  effort: plan.effort,
   residual: plan.residual,
   converged: plan.converged,
 });

@@ -13,16 +13,16 @@ const UNSEWN: Readonly<Partial<Record<EdgeKind, EdgeKind>>> = {
 export const isSewn = ({ layers, edges }: PieceToBlock): boolean =>
   layers === 2 || edges.some((kind) => kind in UNSEWN);
 
-/** What the same pins, at the places wanted, would bring before the piece is sewn; null where it is not. */
+/** What the same pins, at the places wanted, would bring before the piece is sewn; null where it is not or nothing is left to spend. */
 export const beforeSewing = (
   { sheet, startTargets, pins, runs }: PinState,
   rulers: readonly Ruler[],
   nodes: number,
 ): { reached: { name: string; mm: number }[]; iterations: number } | null => {
   const { piece } = sheet;
-  if (!isSewn(piece)) return null;
+  if (!isSewn(piece) || !sheet.effort.goOn()) return null;
   const edges = piece.edges.map((kind) => UNSEWN[kind] ?? kind);
-  const opened = openSheet({ ...piece, layers: 1, edges }, nodes);
+  const opened = openSheet({ ...piece, layers: 1, edges }, nodes, sheet.effort);
   if (!opened.ok) return null;
   const { ring } = opened.value;
   const eq = solveWith(opened.value, fixingOf(opened.value, startTargets, pins, runs).constraints);

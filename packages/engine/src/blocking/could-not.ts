@@ -79,6 +79,7 @@ const dimensionWhy = (
   if (direction === 'width' && inZone(state, ruler)) return 'ribbing is left to draw in';
   if (cut.share < 1) return cutWords(cut);
   if (state.shortfalls.size > 0) return causes(state);
+  if (!state.eq.converged) return 'the calculation ended before the piece came to rest';
   return stocked
     ? 'no place where it could be pinned holds it there'
     : 'there are not enough pins at hand';

@@ -60,7 +60,7 @@ export const dimensionsDrawn = (
       const factor = ruler.dimension.direction === 'width' ? draw.restWidth : draw.restLength;
       return otherRest(ruler, isHeld(ruler), nominal[k]!, factor);
     });
-    if (draw.give === 1 || sure || !goOn()) return plain;
+    if (draw.give === 1 || sure || !goOn() || !sheet.effort.goOn()) return plain;
     const made = drawnSheet(sheet, draw);
     if (!made.ok) return plain;
     const eq = solveWith(made.value, state.fixing.constraints, ROUGH);

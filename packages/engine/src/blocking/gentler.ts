@@ -71,7 +71,7 @@ export const gentlerOf = (
   let iterations = 0;
   const gentler = [full];
   for (const share of shares.sort((a, b) => b - a)) {
-    if (!goOn()) break;
+    if (!goOn() || !state.sheet.effort.goOn()) break;
     const eq = solveWith(state.sheet, eased(state, share), ROUGH);
     iterations += eq.iterations;
     gentler.push(summary(share, rulers, lengths(eq.points)));

@@ -1,9 +1,12 @@
 import type { Constraints, Equilibrium, GaveWay, MembraneSolver, Mesh } from '../membrane/index.ts';
+import type { Effort } from './effort.ts';
 
 /** A mesh at rest with a solver of its own. */
 export interface Lying {
   readonly mesh: Mesh;
   readonly solver: MembraneSolver;
+  /** What is spent and may be spent on the plan of which this is part. */
+  readonly effort: Effort;
 }
 
 /** Forces out of balance by less than this, N, are at rest: a twentieth of a gram moves no stitch. */
@@ -24,21 +27,24 @@ const MOST_RELEASES = 4;
  * How the piece lies with these constraints, from how it lay before. A piece held at fewer than two
  * places lies at rest, moved along with the one, and nothing is solved. Slack fabric need not come to
  * rest to the last digit; `converged` says that no force above SETTLED is left. Ends after about `most`
- * iterations in each of a few passes.
+ * iterations in each of a few passes, or where the effort of the plan is spent.
  */
 export const solveWith = (lying: Lying, constraints: Constraints, most = MOST): Equilibrium => {
   let kept = constraints.pins.map((_, k) => k);
   for (let pass = 0; ; pass++) {
     const now = { ...constraints, pins: kept.map((k) => constraints.pins[k]!) };
     const eq = inFull(solveKept(lying, now, most), kept, constraints);
-    const pushing = pass < MOST_RELEASES ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
+    const again = pass < MOST_RELEASES && !spent(lying);
+    const pushing = again ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
     if (pushing instanceof Set && pushing.size > 0) kept = kept.filter((k) => !pushing.has(k));
     else return eq;
   }
 };
 
+const spent = ({ effort }: Lying): boolean => !effort.goOn();
+
 const solveKept = (
-  { mesh, solver }: Lying,
+  { mesh, solver, effort }: Lying,
   constraints: Constraints,
   most: number,
 ): Equilibrium => {
@@ -50,15 +56,18 @@ const solveKept = (
   let iterations = 0;
   for (;;) {
     const before = iterations;
+    const evaluated = solver.evaluations;
     const eq = solver.solve(
       (progress) =>
         before + progress.iterations < most &&
+        effort.goOn(solver.evaluations - evaluated) &&
         !(progress.iterations >= PATIENCE && progress.residual < SETTLED),
     );
+    effort.spent += solver.evaluations - evaluated;
     iterations += eq.iterations;
     gaveWay.push(...eq.gaveWay);
     const there = !eq.stopped || arrived(eq, constraints, gaveWay);
-    if (there || iterations >= most || eq.iterations === 0)
+    if (there || iterations >= most || eq.iterations === 0 || !effort.goOn())
       return { ...eq, gaveWay, iterations, converged: there && eq.residual < SETTLED };
   }
 };

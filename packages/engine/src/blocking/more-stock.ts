@@ -14,12 +14,13 @@ export interface MoreStock {
 
 const mm = (value: number): string => `{mm:${value.toFixed(1)}}`;
 
-/** What the plan would be with as many pins as it takes; nothing where it has them. */
+/** What the plan would be with as many pins as it takes; nothing where it has them or nothing is left to spend. */
 export const moreStock = (
   state: PinState,
   standing: Standing,
   choosing: Choosing,
 ): { more: MoreStock[]; iterations: number } => {
+  if (!state.sheet.effort.goOn()) return { more: [], iterations: 0 };
   const full = new PinState(state.sheet);
   full.targets.splice(0, full.targets.length, ...state.startTargets);
   const supplies = new Supplies({ straight: ENOUGH, tPins: 0, combs: [], wires: [] });

@@ -77,7 +77,7 @@ export const simulate = (
   const moved = new Map<Placement, number>();
   let iterations = 0;
   sheet.solver.reset();
-  for (let step = 0; step < order.length && goOn(); step++) {
+  for (let step = 0; step < order.length && goOn() && sheet.effort.goOn(); step++) {
     const placed = order.slice(0, step + 1);
     const eq = solveWith(sheet, rehearsal.constraintsOf(placed), ROUGH);
     iterations += eq.iterations;
@@ -108,7 +108,11 @@ export const orderOf = (
   let order = outwardOrder(rehearsal.planned, all);
   let found = simulate(rehearsal, order, goOn);
   let iterations = found.iterations;
-  for (let k = 0; k < MOST_REPAIRS && found.moved.size > 0 && goOn(); k++) {
+  for (
+    let k = 0;
+    k < MOST_REPAIRS && found.moved.size > 0 && goOn() && rehearsal.sheet.effort.goOn();
+    k++
+  ) {
     const other = repaired(order, found.moved);
     const again = simulate(rehearsal, other, goOn);
     iterations += again.iterations;

@@ -3,6 +3,7 @@ import type { Point } from '../garment/index.ts';
 import { type Constraints, type Cord, MembraneSolver, type Mesh } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { lawOfEdge } from './edge-laws.ts';
+import { Effort } from './effort.ts';
 import type { Lying } from './lie.ts';
 import { type EdgeNode, meshOf } from './piece-mesh.ts';
 import { between, inside } from './plane.ts';
@@ -31,6 +32,7 @@ export interface PieceSheet {
   readonly around: number;
   readonly spacing: number;
   readonly solver: MembraneSolver;
+  readonly effort: Effort;
   /** Kind of edge under each cord. */
   readonly cordKinds: readonly EdgeKind[];
 }
@@ -123,9 +125,14 @@ export const NO_CONSTRAINTS: Constraints = { held: [], pins: [], slides: [] };
 
 /**
  * Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. `friction`:
- * what the mat bears per area before the piece slides, N/mm².
+ * what the mat bears per area before the piece slides, N/mm². `effort`: that of the plan it belongs to.
  */
-export const openSheet = (piece: PieceToBlock, nodes: number, friction = 0): Result<PieceSheet> => {
+export const openSheet = (
+  piece: PieceToBlock,
+  nodes: number,
+  effort = new Effort(),
+  friction = 0,
+): Result<PieceSheet> => {
   const outline = refinedOutline(piece);
   const made = meshOf(
     outline.map((p) => p.rest),
@@ -137,7 +144,7 @@ export const openSheet = (piece: PieceToBlock, nodes: number, friction = 0): Res
   const solver = solverOf(piece, mesh, cords, 1, friction);
   if (!solver.ok) return solver;
   const { ring, around } = ringNodes(made.value.ring, outline);
-  return ok({ piece, mesh, ring, around, spacing, solver: solver.value, cordKinds: kinds });
+  return ok({ piece, mesh, ring, around, spacing, solver: solver.value, effort, cordKinds: kinds });
 };
 
 const solverOf = (
@@ -166,7 +173,7 @@ export const drawnSheet = (sheet: PieceSheet, draw: Draw): Result<Lying> => {
   const { cords } = cordsOf(sheet.piece, outline, sheet.mesh);
   const mesh = { ...sheet.mesh, points };
   const solver = solverOf(sheet.piece, mesh, cords, draw.give);
-  return solver.ok ? ok({ mesh, solver: solver.value }) : solver;
+  return solver.ok ? ok({ mesh, solver: solver.value, effort: sheet.effort }) : solver;
 };
 
 export const placeIn = (points: Float64Array, node: number): Point => ({

@@ -2,7 +2,10 @@ import type { Point } from '../garment/index.ts';
 import type { Constraints, Equilibrium, GaveWay } from '../membrane/index.ts';
 import { solveWith } from './lie.ts';
 import { type PieceSheet, placeIn } from './piece-sheet.ts';
-import { between } from './plane.ts';
+import { between, distance } from './plane.ts';
+
+/** A pin this close to its place is there, mm: finer than any hand. */
+const STILL = 0.01;
 
 /** A comb or a wire along the edge, from one ring index onwards to another. */
 export interface Run {
@@ -114,6 +117,19 @@ export class PinState {
       if (kind !== 'slide') this.targets[ring] = this.place(ring);
     }
     return this.lying;
+  }
+
+  /** Ends a solve that was cut short: what is not at its place stays where it has come to. */
+  standStill(): void {
+    for (const k of this.fixed()) {
+      const [to, at] = [this.targets[k]!, this.place(k)];
+      const short = distance(to, at);
+      if (short <= STILL) continue;
+      const before = this.shortfalls.get(k)?.short ?? 0;
+      this.shortfalls.set(k, { ring: k, short: before + short, by: { kind: 'no-equilibrium' } });
+      this.targets[k] = at;
+    }
+    this.solve();
   }
 
   /** Force on the ring index's constraint, N. */

@@ -42,6 +42,8 @@ export const pinPiece = (
   addRuns(state, supplies, choosing);
   spacePins(state, supplies, choosing);
   dropPins(state, supplies, choosing);
+  sheet.effort.begin('rest');
+  if (sheet.effort.cutShort.has('pins')) state.standStill();
   const standing = standingOf(state);
   const { straight, tPins } = question.stock;
   const within = standing.off.length === 0 && standing.scallop <= choosing.scallopTolerance;

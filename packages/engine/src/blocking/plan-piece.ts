@@ -3,6 +3,7 @@ import { rangesOf } from './after-mat.ts';
 import { beforeSewing } from './before-sewing.ts';
 import { couldNot } from './could-not.ts';
 import { dimensionsDrawn } from './draws.ts';
+import { Effort } from './effort.ts';
 import { gentlerOf } from './gentler.ts';
 import type { GoingsOn } from './goings-on.ts';
 import { measured, restOf } from './measure.ts';
@@ -15,7 +16,13 @@ import { type PinnedPiece, pinPiece, scallopTolerance } from './pinned-piece.ts'
 import { placementsOf } from './placements.ts';
 import { rehearse } from './rehearsal.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
-import type { BlockQuestion, MeasurementPlanned, PiecePlan, PieceToBlock } from './types.ts';
+import type {
+  BlockHooks,
+  BlockQuestion,
+  MeasurementPlanned,
+  PiecePlan,
+  PieceToBlock,
+} from './types.ts';
 
 const measurements = (
   { state, rulers }: PinnedPiece,
@@ -52,32 +59,42 @@ const stopped = () =>
     mend: 'Ask again.',
   });
 
+/** Nodes of a mesh, about: finer ones move no measurement of a sweater back by a millimetre. */
+export const DEFAULT_NODES = 800;
+
 /** The plan of one piece, laid on the mat by itself with all of the stock. */
 export const planPiece = (
   piece: PieceToBlock,
   question: BlockQuestion,
-  nodes: number,
+  { nodes = DEFAULT_NODES, mostEvaluations }: BlockHooks,
   going: GoingsOn,
 ): Result<PiecePlan> => {
-  const opened = openSheet(piece, nodes);
+  const effort = new Effort(mostEvaluations);
+  const opened = openSheet(piece, nodes, effort);
   if (!opened.ok) return opened;
   const sheet = opened.value;
-  const choosing = { scallopTolerance: scallopTolerance(question), goOn: going.goOn };
+  const goOn = () => going.goOn() && effort.goOn();
+  const choosing = { scallopTolerance: scallopTolerance(question), goOn };
   going.reach(0.1);
   const pinned = pinPiece(sheet, question, choosing);
   const { state, rulers, cut, standing, stocked, pinsForWires } = pinned;
   const lay = layOnMat(state.startTargets, question.mat);
   going.reach(0.4);
+  effort.begin('order');
   const placements = placementsOf(state);
   const rehearsed = rehearse(state, placements);
   if (!rehearsed.ok) return rehearsed;
   const ordered = orderOf(rehearsed.value, placements, going.goOn);
   const naive = naiveOrder(rehearsed.value);
   going.reach(0.7);
+  effort.begin('ranges');
   const drawn = dimensionsDrawn(state, rulers, going.goOn);
   going.reach(0.9);
+  effort.begin('less-stretch');
   const gentler = gentlerOf(state, rulers, going.goOn);
+  effort.begin('before-sewing');
   const before = beforeSewing(state, rulers, nodes);
+  effort.begin('more-pins');
   const more = stocked ? { more: [], iterations: 0 } : moreStock(state, standing, choosing);
   if (going.stopped()) return stopped();
   const places = (of: (k: number) => { x: number; y: number }) =>
@@ -109,6 +126,7 @@ export const planPiece = (
       gentler.iterations +
       (before?.iterations ?? 0) +
       more.iterations,
+    effort: { evaluations: effort.spent, most: effort.most, cutShort: [...effort.cutShort] },
     residual: state.eq.residual,
     converged: state.eq.converged,
   });

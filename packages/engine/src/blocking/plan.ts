@@ -1,11 +1,9 @@
 import { ok, type Result } from '../units/index.ts';
+import { PART_WORDS } from './effort.ts';
 import { checked } from './faults.ts';
 import { goingsOn } from './goings-on.ts';
 import { planPiece } from './plan-piece.ts';
 import type { BlockHooks, BlockPlan, BlockQuestion, PiecePlan, PinKind } from './types.ts';
-
-/** Nodes of a mesh, about: finer ones move no measurement of a sweater back by a millimetre. */
-export const DEFAULT_NODES = 800;
 
 const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>> => {
   const counts: Record<PinKind, number> = { straight: 0, 't-pin': 0, comb: 0, wire: 0 };
@@ -20,6 +18,7 @@ const noticesOf = (pieces: readonly PiecePlan[], { mat }: BlockQuestion): BlockP
   const beyond = pieces.filter(({ gentler }) => (gentler[0]?.beyondSafe.length ?? 0) > 0);
   const large = pieces.filter(({ fitsMat }) => !fitsMat);
   const unsettled = pieces.filter(({ converged }) => !converged);
+  const cut = pieces.filter(({ effort }) => effort.cutShort.length > 0);
   const names = (list: readonly PiecePlan[]) => list.map(({ name }) => name).join(', ');
   return [
     ...(pieces.length > 1
@@ -50,6 +49,10 @@ const noticesOf = (pieces: readonly PiecePlan[], { mat }: BlockQuestion): BlockP
           },
         ]
       : []),
+    ...cut.map(({ name, effort }) => ({
+      code: 'cut-short',
+      text: `${name}: this piece is hard to work out, and the calculation ended at its limit before it was done with ${effort.cutShort.map((part) => PART_WORDS[part]).join(', ')}.`,
+    })),
     {
       code: 'count-pins',
       text: 'Count the pins in, and count them out again; keep children and pets away, and feel for forgotten ones before anyone wears it.',
@@ -69,7 +72,7 @@ export const planBlock = (question: BlockQuestion, hooks: BlockHooks = {}): Resu
   const pieces: PiecePlan[] = [];
   for (const [k, piece] of question.pieces.entries()) {
     const going = goingsOn(hooks, piece.name, k, question.pieces.length);
-    const plan = planPiece(piece, question, hooks.nodes ?? DEFAULT_NODES, going);
+    const plan = planPiece(piece, question, hooks, going);
     if (!plan.ok) return plan;
     pieces.push(plan.value);
   }

@@ -50,6 +50,7 @@ export const rehearse = (state: PinState, all: readonly Placement[]): Result<Reh
   const opened = openSheet(
     { ...planned.piece, pinned, dimensions: [] },
     Math.min(NODES, planned.mesh.points.length / 2),
+    planned.effort,
     MAT_FRICTION,
   );
   if (!opened.ok) return opened;

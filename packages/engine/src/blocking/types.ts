@@ -1,5 +1,6 @@
 import type { Direction, MaterialDoubt, PlaneConstants } from '../fabric/index.ts';
 import type { Point, Range } from '../garment/index.ts';
+import type { PlanPart } from './effort.ts';
 
 /** What an edge is on the mat, because that decides what the fabric beside it can do. */
 export type EdgeKind =
@@ -212,6 +213,12 @@ export interface PiecePlan {
   readonly fitsMat: boolean;
   /** Newton iterations in all. */
   readonly iterations: number;
+  /** What the plan cost and might have cost, in evaluations of the whole sheet, and what had to end before it was done. */
+  readonly effort: {
+    readonly evaluations: number;
+    readonly most: number;
+    readonly cutShort: readonly PlanPart[];
+  };
   /** N, of the plan as it stands at the end. */
   readonly residual: number;
   readonly converged: boolean;
@@ -235,4 +242,6 @@ export interface BlockHooks {
   readonly onStep?: (progress: BlockProgress) => boolean;
   /** Nodes of the mesh of a piece, about; 800 by default. */
   readonly nodes?: number;
+  /** What the plan of a piece may cost, in evaluations of its whole sheet; 8,000 by default. From 1,000 on it is kept to. */
+  readonly mostEvaluations?: number;
 }
