@@ -143,7 +143,7 @@ test(
 );
 
 test(
-  'M8, M11: a finger drags a pin and does not scroll the page; American words on an American device',
+  'M8, M11, M13: a finger drags a pin and does not scroll the page; the plan goes around it, after a reload too; American words on an American device',
   async () => {
     const page = await at.open({ viewport: PHONE, hasTouch: true, locale: 'en-US' });
     await openMat(page);
@@ -174,6 +174,24 @@ test(
     await page.getByRole('progressbar').waitFor({ state: 'detached', ...PLANNED });
     await planned(page);
     await page.getByText('The plan goes around one pin that you moved.').waitFor();
+    const goesAround = async () => ({
+      line: await outline(page),
+      tapes: await seen(page.locator('.df-pin-list')),
+    });
+    const around = await goesAround();
+    await page.reload();
+    await planned(page);
+    await page.getByText('The plan goes around one pin that you moved.').waitFor();
+    expect(await goesAround()).toEqual(around);
+    await page.getByRole('button', { name: 'Pins as planned' }).click();
+    await page
+      .getByText('The plan goes around one pin that you moved.')
+      .waitFor({ state: 'detached' });
+    await page.getByRole('progressbar').waitFor({ state: 'detached', ...PLANNED });
+    await planned(page);
+    await expect
+      .poll(async () => movedBy(before, (await outline(page))!), LAID)
+      .toBeLessThanOrEqual(0.2);
     await page.context().close();
   },
   LONG,
