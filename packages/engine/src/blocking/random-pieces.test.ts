@@ -102,6 +102,10 @@ const numbersIn = (value: unknown): number[] => {
 const NODES = 8;
 const BATCHES = 20;
 const EACH = 500;
+/** One in so many is worked out in full; of the others only as much as tells faults from answers, cut short. */
+const IN_FULL = 10;
+/** Evaluations of a sheet that is cut short: a few solves. */
+const FEW = 100;
 
 const tally = { planned: 0, refused: 0 };
 
@@ -110,7 +114,8 @@ describe('B12: any piece gets a clear answer', () => {
     for (let k = 0; k < EACH; k++) {
       const seed = batch * EACH + k;
       const asked = question(seed);
-      const made = planBlock(asked, { nodes: NODES });
+      const cost = seed % IN_FULL === 0 ? {} : { mostEvaluations: FEW };
+      const made = planBlock(asked, { nodes: NODES, ...cost });
       if (!made.ok) {
         tally.refused += 1;
         expect(made.faults.length, `seed ${seed}`).toBeGreaterThan(0);
