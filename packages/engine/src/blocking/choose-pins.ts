@@ -59,7 +59,7 @@ const firstPlaces = (sheet: PieceSheet): number[] => {
         chosen.push(next.index);
     }
   }
-  return chosen;
+  return [...new Set(chosen.flatMap((k) => [k, sheet.twins?.[k] ?? k]))];
 };
 
 const farthest = (
@@ -120,14 +120,25 @@ const withoutIt = (state: PinState, k: number): number => {
   return Math.max(left?.scallop ?? 0, right?.scallop ?? 0) * (sum / longest) ** 2;
 };
 
-/** Leaves out pins that are not needed, those with the least pull first. */
+/** A pin, with the one at its mirror image where there is one. */
+const twinIn = ({ sheet, pins }: PinState, k: number): number[] => {
+  const twin = sheet.twins?.[k] ?? k;
+  return twin !== k && pins.has(twin) ? [k, twin] : [k];
+};
+
+/**
+ * Leaves out pins that are not needed, those with the least pull first, and on a symmetric piece both of a
+ * pair or neither.
+ */
 export const dropPins = (state: PinState, supplies: Supplies, choosing: Choosing): void => {
-  for (const k of state.released()) if (state.pins.delete(k)) supplies.singles += 1;
+  const loose = new Set(state.released());
+  const alone = (k: number) => twinIn(state, k).every((each) => loose.has(each));
+  for (const k of loose) if (alone(k) && state.pins.delete(k)) supplies.singles += 1;
   const keep = (k: number) => state.sheet.ring[k]!.role === 'asked' || sticksOut(state.sheet, k);
   const ends = new Set(state.runs.flatMap(({ nodes }) => [nodes[0]!, nodes.at(-1)!]));
   const before = standingOf(state);
   const candidates = [...state.pins]
-    .filter((k) => !keep(k) && !ends.has(k))
+    .filter((k) => twinIn(state, k).every((each) => k <= each && !keep(each) && !ends.has(each)))
     .map((k) => ({ k, pull: state.pull(k), guess: withoutIt(state, k) }))
     .filter(({ guess }) => guess <= 1.5 * Math.max(choosing.scallopTolerance, before.scallop))
     .sort((a, b) => a.pull - b.pull)
@@ -135,11 +146,12 @@ export const dropPins = (state: PinState, supplies: Supplies, choosing: Choosing
   let dirty = false;
   for (const { k } of candidates) {
     if (!choosing.goOn()) break;
-    state.pins.delete(k);
+    const both = twinIn(state, k);
+    for (const each of both) state.pins.delete(each);
     state.solve();
     dirty = !noWorse(standingOf(state), before, choosing.scallopTolerance);
-    if (dirty) state.pins.add(k);
-    else supplies.singles += 1;
+    if (dirty) for (const each of both) state.pins.add(each);
+    else supplies.singles += both.length;
   }
   if (dirty) state.solve();
 };

@@ -36,9 +36,10 @@ export const outwardOrder = (sheet: PieceSheet, all: readonly Placement[]): Plac
     const last = order.at(-1)!;
     const most = Math.max(...[...left].map((p) => least.get(p)!));
     const near = [...left].filter((p) => least.get(p)! >= ABOUT * most);
-    const next = near.reduce((best, p) =>
-      distance(p.at, last.at) > distance(best.at, last.at) ? p : best,
-    );
+    const twin = twinOf(sheet, last, left);
+    const next =
+      twin ??
+      near.reduce((best, p) => (distance(p.at, last.at) > distance(best.at, last.at) ? p : best));
     order.push(next);
     left.delete(next);
     for (const p of left) least.set(p, Math.min(least.get(p)!, apart(p, next)));
@@ -47,6 +48,17 @@ export const outwardOrder = (sheet: PieceSheet, all: readonly Placement[]): Plac
     order,
     all.filter(({ kind }) => kind === 'wire'),
   );
+};
+
+/** The mirror image of a pin, where it is still to be put in. */
+const twinOf = (
+  { twins }: PieceSheet,
+  { kind, nodes }: Placement,
+  left: ReadonlySet<Placement>,
+): Placement | undefined => {
+  const twin = twins?.[nodes[0]!];
+  if (kind !== 'pin' || twin === undefined) return undefined;
+  return [...left].find((p) => p.kind === 'pin' && p.nodes[0] === twin);
 };
 
 /** A wire goes in right after the later of the pins at its ends. */

@@ -2,6 +2,7 @@ import type { Point } from '../garment/index.ts';
 import { edgeChains, gradedSize, type Mesh, triangulate, type Xy } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { distance, turn } from './plane.ts';
+import { rightHalf, wholeMesh } from './symmetry.ts';
 
 /** One node of the edge of a piece, in order around it; y up. */
 export interface EdgeNode {
@@ -27,9 +28,18 @@ const AREA_PER_NODE = Math.sqrt(3) / 2;
 const FINE = 0.75;
 const COARSE = 1.8;
 const GRADE = 0.25;
+/** Tag of the edges along which two halves are joined. */
+const ON_AXIS = -1;
 
-/** Mesh of an outline (y up) of about so many nodes. */
-export const meshOf = (outline: readonly Point[], nodes: number): Result<PieceMesh> => {
+/**
+ * Mesh of an outline (y up) of about so many nodes; mirrored in the line x = `axis`, where the outline is
+ * its own mirror image in it.
+ */
+export const meshOf = (
+  outline: readonly Point[],
+  nodes: number,
+  axis: number | null = null,
+): Result<PieceMesh> => {
   const area = Math.abs(turn(outline)) / 2;
   const around = outline.reduce(
     (sum, p, i) => sum + distance(p, outline[(i + 1) % outline.length]!),
@@ -45,8 +55,12 @@ export const meshOf = (outline: readonly Point[], nodes: number): Result<PieceMe
     fine: FINE * side,
     grade: GRADE,
   });
+  const half = axis === null ? null : rightHalf(outline, axis);
   const made = triangulate({
-    outer: { points: ring, tags: ring.map((_, i) => i) },
+    outer:
+      half === null
+        ? { points: ring, tags: ring.map((_, i) => i) }
+        : { points: half.points.map(({ x, y }): Xy => [x, y]), tags: [...half.own, ON_AXIS] },
     holes: [],
     lines: [],
     nodes: [],
@@ -55,7 +69,7 @@ export const meshOf = (outline: readonly Point[], nodes: number): Result<PieceMe
     maxPoints: 4 * nodes + 4 * outline.length,
   });
   if (!made.ok) return made;
-  const { mesh } = made.value;
+  const mesh = half === null ? made.value.mesh : wholeMesh(made.value.mesh, outline, axis ?? 0);
   return ok({ mesh, ring: ringOf(mesh, outline), spacing: FINE * side });
 };
 

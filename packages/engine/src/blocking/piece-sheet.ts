@@ -8,6 +8,7 @@ import type { Lying } from './lie.ts';
 import { type EdgeNode, meshOf } from './piece-mesh.ts';
 import { between, inside } from './plane.ts';
 import { type OutlinePoint, type Pinning, refinedOutline } from './refined-outline.ts';
+import { axisOf, twinsOf } from './symmetry.ts';
 import type { EdgeKind, FabricOnMat, PieceToBlock } from './types.ts';
 
 /** A node of the edge of a piece as the plan sees it; y up. */
@@ -33,6 +34,8 @@ export interface PieceSheet {
   readonly spacing: number;
   readonly solver: MembraneSolver;
   readonly effort: Effort;
+  /** Of a symmetric piece the ring index of each one's mirror image; null for any other piece. */
+  readonly twins: readonly number[] | null;
   /** Kind of edge under each cord. */
   readonly cordKinds: readonly EdgeKind[];
 }
@@ -134,9 +137,11 @@ export const openSheet = (
   friction = 0,
 ): Result<PieceSheet> => {
   const outline = refinedOutline(piece);
+  const axis = axisOf(piece);
   const made = meshOf(
     outline.map((p) => p.rest),
     nodes,
+    axis,
   );
   if (!made.ok) return made;
   const { mesh, spacing } = made.value;
@@ -144,7 +149,23 @@ export const openSheet = (
   const solver = solverOf(piece, mesh, cords, 1, friction);
   if (!solver.ok) return solver;
   const { ring, around } = ringNodes(made.value.ring, outline);
-  return ok({ piece, mesh, ring, around, spacing, solver: solver.value, effort, cordKinds: kinds });
+  return ok({
+    piece,
+    mesh,
+    ring,
+    around,
+    spacing,
+    solver: solver.value,
+    effort,
+    twins:
+      axis === null
+        ? null
+        : twinsOf(
+            ring.map(({ rest }) => rest),
+            axis,
+          ),
+    cordKinds: kinds,
+  });
 };
 
 const solverOf = (

@@ -1,5 +1,6 @@
 import type { Point } from '../garment/index.ts';
 import { between, crossesAt, distance, inside, middleOf, nearestOn, plus, turn } from './plane.ts';
+import { axisOf, mirrored } from './symmetry.ts';
 import type { EdgeKind, PieceToBlock } from './types.ts';
 import { placeOf, wantedOf } from './wanted-outline.ts';
 
@@ -39,6 +40,7 @@ interface Split {
 /** Places on the outline that must be points of it: where dimensions end, pins are asked for, and zones begin. */
 const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
   const splits = new Map<number, Split[]>();
+  const axis = axisOf(piece);
   const put = (at: Point, role: PointRole, within: number, to?: Point) => {
     const { edge, share, off } = nearestOn(piece.outline, at);
     if (off > within) return;
@@ -48,7 +50,11 @@ const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
   };
   for (const { at, to } of piece.pinned ?? []) put(at, 'asked', Number.POSITIVE_INFINITY, to);
   for (const { from, to } of piece.dimensions)
-    for (const end of [from, to]) put(placeOf(piece.outline, end), 'dimension', 1);
+    for (const end of [from, to]) {
+      const at = placeOf(piece.outline, end);
+      put(at, 'dimension', 1);
+      if (axis !== null) put(mirrored(at, axis), 'dimension', 1);
+    }
   piece.outline.forEach((a, edge) => {
     const b = piece.outline[(edge + 1) % piece.outline.length]!;
     for (const { polygon } of piece.zones)

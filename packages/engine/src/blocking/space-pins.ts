@@ -13,9 +13,11 @@ interface Stretch {
 }
 
 const MOST_ROUNDS = 8;
+/** Ways that differ by less are as far, mm: rounding must not decide. */
+const AS_FAR = 1e-6;
 
 /** As many as asked at even distances, where the edge may be pinned and they are not too close. */
-const spread = (state: PinState, gap: Gap, count: number): number[] => {
+const spreadHere = (state: PinState, gap: Gap, count: number): number[] => {
   const { ring } = state.sheet;
   const free = gap.within.filter((k) => ring[k]!.pinning === 'free');
   const chosen: number[] = [];
@@ -23,7 +25,10 @@ const spread = (state: PinState, gap: Gap, count: number): number[] => {
   for (let i = 1; i <= count; i++) {
     const at = (i * gap.length) / (count + 1);
     const off = (k: number) => Math.abs(wayBetween(state, gap.from, k) - at);
-    const k = free.reduce((best, each) => (off(each) < off(best) ? each : best), free[0] ?? -1);
+    const k = free.reduce(
+      (best, each) => (off(each) < off(best) - AS_FAR ? each : best),
+      free[0] ?? -1,
+    );
     if (k < 0) break;
     const way = wayBetween(state, gap.from, k);
     if (way - last < CLOSEST || gap.length - way < CLOSEST) continue;
@@ -31,6 +36,25 @@ const spread = (state: PinState, gap: Gap, count: number): number[] => {
     last = way;
   }
   return chosen;
+};
+
+/** The same; on a symmetric piece as the mirror image of what is on the other side, or of one half. */
+const spread = (state: PinState, gap: Gap, count: number): number[] => {
+  const { twins } = state.sheet;
+  if (twins === null) return spreadHere(state, gap, count);
+  const [from, to] = [twins[gap.to]!, twins[gap.from]!];
+  if (from === gap.from && to === gap.to) {
+    const chosen = spreadHere(state, gap, count);
+    const half = chosen.slice(0, chosen.length >> 1);
+    const middle = gap.within.filter((k) => twins[k] === k);
+    const centre = chosen.length % 2 === 1 ? middle.slice(0, 1) : [];
+    return [...half, ...centre, ...half.map((k) => twins[k]!).reverse()];
+  }
+  if (gap.from < from) return spreadHere(state, gap, count);
+  const within = gap.within.map((k) => twins[k]!).reverse();
+  return spreadHere(state, { ...gap, from, to, within }, count)
+    .map((k) => twins[k]!)
+    .reverse();
 };
 
 const place = (state: PinState, stretch: Stretch, count: number): void => {
@@ -92,6 +116,10 @@ const deepen = (state: PinState, stretches: Stretch[], most: number, choosing: C
   }
 };
 
+/** Whether a gap is the mirror image of another. */
+const isTwin = ({ sheet: { twins } }: PinState, a: Gap, b: Gap): boolean =>
+  twins !== null && a.from !== b.from && twins[a.from] === b.to && twins[a.to] === b.from;
+
 /** One pin fewer on each edge that is within the tolerance with room to spare; back where that was too few. */
 const thin = (state: PinState, stretches: Stretch[], choosing: Choosing): void => {
   const { scallopTolerance } = choosing;
@@ -101,13 +129,20 @@ const thin = (state: PinState, stretches: Stretch[], choosing: Choosing): void =
   );
   for (const stretch of able) {
     if (!choosing.goOn()) return;
-    const [before, deepest] = [stretch.pins.length, Math.max(...stretches.map((s) => s.depth))];
-    place(state, stretch, before - 1);
+    const both = [stretch, ...stretches.filter((other) => isTwin(state, stretch.gap, other.gap))];
+    if (both.length > 1 && stretch.gap.from > both[1]!.gap.from) continue;
+    const before = both.map(({ pins }) => pins.length);
+    const deepest = Math.max(...stretches.map((s) => s.depth));
+    both.forEach((each, k) => {
+      place(state, each, Math.max(0, before[k]! - 1));
+    });
     state.solve();
     readDepths(state, stretches);
     const now = Math.max(...stretches.map((s) => s.depth));
     if (now <= Math.max(scallopTolerance, deepest)) continue;
-    place(state, stretch, before);
+    both.forEach((each, k) => {
+      place(state, each, before[k]!);
+    });
     state.solve();
     readDepths(state, stretches);
   }
