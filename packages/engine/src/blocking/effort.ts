@@ -20,7 +20,7 @@ export const PART_WORDS: Readonly<Record<PlanPart, string>> = {
 
 /**
  * What the plan of one piece may cost: evaluations of its whole sheet, that is the forces and the
- * stiffness of every triangle worked out once. A sweater back takes some 1,500; a few thousand are a few
+ * stiffness of every triangle worked out once. A sweater back takes some 600; a few thousand are a few
  * seconds on the mesh that is usual.
  */
 export const MOST_EVALUATIONS = 8000;
