@@ -1,5 +1,6 @@
-import { pinnedPiece, sizeFor } from './check/piece.ts';
-import { MembraneSolver } from './equilibrium.ts';
+import { balanced, dragTimes, sizeWith, solverOf } from './check/drag.ts';
+import { pinnedPiece } from './check/piece.ts';
+import type { MembraneSolver } from './equilibrium.ts';
 import { solveNested } from './nested.ts';
 import type { MembraneQuestion } from './question.ts';
 import { analyse, factorise, patternFromTriangles, sparseBackend } from './sparse/index.ts';
@@ -12,29 +13,11 @@ const timed = (work: () => unknown): number => {
 
 const median = (times: number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1]!;
 
-const solverOf = (question: MembraneQuestion): MembraneSolver => {
-  const solver = MembraneSolver.of(question);
-  if (!solver.ok) throw new Error(JSON.stringify(solver.faults));
-  return solver.value;
-};
-
-const balanced = (solver: MembraneSolver): void => {
-  const { converged, gaveWay } = solver.solve();
-  if (!converged || gaveWay.length > 0) throw new Error('bench: the piece did not reach its pins');
-};
-
 /** Mesh, analysis and solution from rest. */
 const cold = (size: number): MembraneSolver => {
   const solver = solverOf(pinnedPiece(size));
   balanced(solver);
   return solver;
-};
-
-/** Size of edges that gives about so many nodes: two corrections of the estimate. */
-const sizeWith = (nodes: number): number => {
-  let size = sizeFor(nodes);
-  for (let k = 0; k < 3; k++) size *= Math.sqrt(pinnedPiece(size).mesh.points.length / 2 / nodes);
-  return size;
 };
 
 /** One plain factorisation of a matrix with the pattern of the question: ones, and their sums. */
@@ -46,19 +29,6 @@ const plainFactorisation = (question: MembraneQuestion): (() => void) => {
   for (let j = 0; j < pattern.n; j++) values[pattern.colPtr[j + 1]! - 1] = 40;
   const backend = sparseBackend('plain');
   return () => factorise(symbolic, values, { backend });
-};
-
-const dragged = (question: MembraneQuestion): number[] => {
-  const solver = solverOf(question);
-  balanced(solver);
-  const { pins } = question;
-  return Array.from({ length: 45 }, (_, k) => {
-    const moved = pins.map((pin, i) => (i === 3 + (k % 5) ? { ...pin, y: pin.y - 2 } : pin));
-    return timed(() => {
-      solver.constrain({ held: [], pins: moved, slides: [] });
-      balanced(solver);
-    });
-  }).slice(5);
 };
 
 /** Slope of log time by log nodes, least squares. */
@@ -94,7 +64,7 @@ export const bench = async () => {
     plains.push(one);
   }
   const coldMs = median(colds);
-  const dragMs = median(dragged(question));
+  const dragMs = median(dragTimes(question));
   const scaling = SIZES.map((wanted) => {
     const edge = sizeWith(wanted);
     const count = pinnedPiece(edge).mesh.points.length / 2;
