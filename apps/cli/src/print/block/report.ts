@@ -5,7 +5,7 @@ import { inUnits, type Units } from '../../faults.ts';
 import type { Style } from '../style.ts';
 import { hanging, padEnd, padStart } from '../text.ts';
 import { inWords, landmarkName, type Words } from '../words.ts';
-import { edgeWord, many, PIN_WORDS } from './words.ts';
+import { edgeWord, many, named, PIN_WORDS } from './words.ts';
 
 export interface Telling {
   readonly units: Units;
@@ -94,7 +94,7 @@ const pieceLines = (plan: PiecePlan, telling: Telling): string[] => {
     ...block(
       'What it will not do',
       said(
-        plan.couldNot.map(({ what, why }) => `${what}: ${why}.`),
+        plan.couldNot.map(({ what, why }) => `${named(what, words)}: ${why}.`),
         telling,
       ),
       style,

@@ -3,7 +3,7 @@ import { formatLength, formatRange, mm } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
 import { inUnits, type Units } from '../../faults.ts';
 import { landmarkName, type Words } from '../words.ts';
-import { edgeWord, PIN_WORDS } from './words.ts';
+import { edgeWord, named, PIN_WORDS } from './words.ts';
 
 /** Units of the picture are millimetres of the mat. */
 const MARGIN = 40;
@@ -94,7 +94,13 @@ const texts = (plan: PiecePlan, units: Units, words: Words): string[] => [
     const span = (r: { p05Mm: number; p95Mm: number }) => formatRange(r.p05Mm, r.p95Mm, units);
     return `${landmarkName(landmark, words)}: wanted ${formatLength(mm(targetMm), { unit: units })}, on the mat ${span(reachedMm)}, dried ${span(afterDryingMm)}`;
   }),
-  ...plan.couldNot.map(({ what }) => `Not reached: ${inUnits(what, units)}`),
+  ...plan.couldNot.map(({ what }) => `Not reached: ${inUnits(named(what, words), units)}`),
+];
+
+/** What lines and marks mean, in lines that fit the width of a mat. */
+const KEY = [
+  'Dotted: wet, before any pin. Dashed: wanted. Solid: pinned.',
+  'Dot: straight pin. T: T-pin. Bar: comb. Line: wire. Numbers are the order.',
 ];
 
 interface Drawn {
@@ -108,7 +114,7 @@ const pieceDrawn = (plan: PiecePlan, mat: MatSpec, units: Units, words: Words): 
     x: xs.reduce((sum, p) => sum + p.x, 0) / xs.length,
     y: xs.reduce((sum, p) => sum + p.y, 0) / xs.length,
   };
-  const lines = texts(plan, units, words);
+  const lines = [...KEY, ...texts(plan, units, words)];
   const below = mat.heightMm + LINE;
   const svg = [
     `<text y="-12" font-size="24" font-weight="bold">${escaped(plan.name)}</text>`,
@@ -119,13 +125,12 @@ const pieceDrawn = (plan: PiecePlan, mat: MatSpec, units: Units, words: Words): 
     polygon(plan.outlines.pinned, 'stroke="#111111" stroke-width="2"'),
     ...plan.pins.map((each) => pin(each, middle, words)),
     legend(0, below),
-    `<text x="0" y="${at(below + 58)}" font-size="${TEXT}">Dotted: wet, before any pin. Dashed: wanted. Solid: pinned. Dot: straight pin. T: T-pin. Bar: comb. Line: wire. Numbers are the order.</text>`,
     ...lines.map(
       (line, k) =>
-        `<text x="0" y="${at(below + 58 + LINE * (k + 1))}" font-size="${TEXT}">${escaped(line)}</text>`,
+        `<text x="0" y="${at(below + 58 + LINE * k)}" font-size="${TEXT}">${escaped(line)}</text>`,
     ),
   ].join('\n');
-  return { svg, height: below + 58 + LINE * (lines.length + 1) };
+  return { svg, height: below + 58 + LINE * lines.length };
 };
 
 /** All pieces on their mats, one below the other, to scale: a unit of the picture is a millimetre. */

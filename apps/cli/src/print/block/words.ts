@@ -1,5 +1,5 @@
 import type { EdgeKind, PinKind } from '@dryflat/engine/blocking';
-import type { Words } from '../words.ts';
+import { landmarkName, type Words } from '../words.ts';
 
 export const PIN_WORDS: Readonly<Record<PinKind, string>> = {
   straight: 'straight pin',
@@ -24,3 +24,7 @@ export const edgeWord = (edge: EdgeKind, words: Words): string =>
 
 export const many = (count: number, word: string): string =>
   `${count} ${word}${count === 1 ? '' : 's'}`;
+
+/** A sentence of the plan that begins with a landmark's id, with its name in the words of the craft. */
+export const named = (what: string, words: Words): string =>
+  what.replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `);
