@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 /** Unit, property and documentation tests. Browser tests have vitest.browser.config.ts. */
 export default defineConfig({
   test: {
+    setupFiles: ['./vitest.setup.ts'],
     include: [
       'packages/*/src/**/*.test.{ts,tsx}',
       'apps/*/src/**/*.test.{ts,tsx}',

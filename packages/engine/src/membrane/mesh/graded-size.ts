@@ -46,7 +46,7 @@ interface Feature {
   readonly y: number;
   readonly dx: number;
   readonly dy: number;
-  /** 1 / length², 0 for a point. */
+  /** 1 / length², 0 for a point and for what is too short to square. */
   readonly perSquare: number;
   readonly fine: number;
 }
@@ -54,7 +54,14 @@ interface Feature {
 const feature = (a: Xy, b: Xy, fine: number): Feature => {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const square = dx * dx + dy * dy;
-  return { x: a[0], y: a[1], dx, dy, perSquare: square > 0 ? 1 / square : 0, fine };
+  return {
+    x: a[0],
+    y: a[1],
+    dx,
+    dy,
+    perSquare: Number.isFinite(1 / square) ? 1 / square : 0,
+    fine,
+  };
 };
 
 const squareDistance = (f: Feature, x: number, y: number): number => {
