@@ -100,3 +100,13 @@ describe('size of a mesh', PATIENCE, () => {
     expect(Math.max(...shares)).toBeLessThan(1.85);
   });
 });
+
+it('M18: an edge too short to square is a point', () => {
+  const tiny = [
+    [0, 0],
+    [0, -1.5717277847026288e-162],
+  ] as const;
+  const size = gradedSize({ edges: [tiny], pins: [], coarse: 20, fine: 5, grade: 0.25 });
+  expect(size(0, 0)).toBe(5);
+  expect(size(0, 20)).toBe(10);
+});
