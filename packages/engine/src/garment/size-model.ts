@@ -1,10 +1,4 @@
-import {
-  type Evidence,
-  type FabricModel,
-  type FabricQuestion,
-  fabricModel,
-  garmentTapeSd,
-} from '../fabric/index.ts';
+import { type Evidence, type FabricModel, fabricModel, garmentTapeSd } from '../fabric/index.ts';
 import { type Affine, add, constant, scale } from '../stats/index.ts';
 import type { ForecastQuestion, MeasuredOnGarment, MeasurementWanted } from './forecast-types.ts';
 
@@ -40,13 +34,11 @@ const OTHER_STITCH_SD = 0.04;
 const UNKNOWN = { log: Math.log(400), sd: 2 };
 
 export const sizeModel = (question: ForecastQuestion): SizeModel => {
-  const fabric = fabricModel(fabricQuestion(question));
+  const fabric = fabricModel(question);
   const measurements = question.measurements.flatMap((m) => sized(question, fabric, m));
   const measured = measurements.flatMap((m) => restEvidence(question, fabric, m));
   return { fabric, measurements, evidence: [...fabric.evidence, ...measured] };
 };
-
-export const fabricQuestion = (question: ForecastQuestion): FabricQuestion => question;
 
 const sized = (
   question: ForecastQuestion,
