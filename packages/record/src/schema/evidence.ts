@@ -71,6 +71,8 @@ export const specimen = z.strictObject({
   heightMm: lengthMm.optional(),
   /** How it was washed and dried, in the knitter's choice of these. */
   washed: z.enum(['not', 'as-garment', 'otherwise']),
+  /** Mass of the whole specimen: with its counts, the yarn in a stitch. */
+  massG: massG.optional(),
   readings: z.array(reading),
 });
 

@@ -1,11 +1,16 @@
 import { GARMENT_KINDS } from '@dryflat/engine/garment';
 import { STITCHES } from '@dryflat/engine/textile';
 import * as z from 'zod';
+import { drying, finished } from './drying.ts';
 import { specimen } from './evidence.ts';
+import { matWork } from './mat-work.ts';
 import { day, id, label, lengthMm, massG, signedMm, span, text } from './parts.ts';
 import { pattern } from './pattern.ts';
+import { photo } from './photo.ts';
+import { pinMat, pinStock } from './stock.ts';
 import { CURRENT_VERSION, FORMAT } from './version.ts';
-import { wearer } from './wearer.ts';
+import { person, wearer } from './wearer.ts';
+import { instruction, pace, progress, report, weights, yarnLeft } from './work.ts';
 import { yarn } from './yarn.ts';
 
 /** How it will be washed; `not-said` until the knitter says so. */
@@ -25,25 +30,6 @@ export const measured = z.strictObject({
 
 /** A piece that exists: a finished back, half a sleeve. */
 export const piece = z.strictObject({ id, name: label, measured: z.array(measured) });
-
-/** How many of a thing; whole. */
-const pieces = z.int().min(0).max(10_000);
-const runs = z.array(z.strictObject({ lengthMm, count: pieces })).max(100);
-
-/** Pins at hand: singly, in combs with several prongs, and blocking wires, by their lengths. */
-export const pinStock = z.strictObject({
-  straight: pieces,
-  tPins: pieces,
-  combs: runs,
-  wires: runs,
-});
-
-/** The mat, and the side of its square tiles; 0 where it has none. */
-export const pinMat = z.strictObject({
-  widthMm: lengthMm,
-  heightMm: lengthMm,
-  tileMm: z.number().min(0).max(100_000),
-});
 
 const place = z.strictObject({ xMm: signedMm, yMm: signedMm });
 
@@ -75,6 +61,7 @@ export const plan = z.strictObject({
   stock: pinStock.optional(),
   mat: pinMat.optional(),
   pins: z.array(movedPin).max(1000).optional(),
+  weights: weights.optional(),
 });
 
 /** A forecast as it stood on a day, kept so that it can be scored against what came. */
@@ -123,14 +110,24 @@ export const garmentRecord = z.strictObject({
   forecasts: z.array(keptForecast),
   outcomes: z.array(outcome),
   notes: z.array(note),
+  /** Pieces on the mat, oldest first. */
+  onMat: z.array(matWork).max(100).optional(),
+  dryings: z.array(drying).max(200).optional(),
+  photos: z.array(photo).max(24).optional(),
+  finished: finished.optional(),
+  /** Others whom it might fit. */
+  people: z.array(person).max(50).optional(),
+  pace: pace.optional(),
+  progress: z.array(progress).max(50).optional(),
+  left: z.array(yarnLeft).max(50).optional(),
+  instructions: z.array(instruction).max(50).optional(),
+  report: report.optional(),
 });
 
 export type Measured = z.infer<typeof measured>;
 export type Piece = z.infer<typeof piece>;
 export type Plan = z.infer<typeof plan>;
-export type PinStock = z.infer<typeof pinStock>;
 export type MovedPin = z.infer<typeof movedPin>;
-export type PinMat = z.infer<typeof pinMat>;
 export type KeptForecast = z.infer<typeof keptForecast>;
 export type Outcome = z.infer<typeof outcome>;
 export type Note = z.infer<typeof note>;

@@ -28,3 +28,8 @@ export const span = z
 export const direction = z
   .enum(['width', 'length'])
   .describe('width: along the stitches of a row; length: along the rows.');
+export const moment = z.iso
+  .datetime()
+  .describe('Moment in universal time, ISO 8601: 2031-04-09T18:30:00Z.');
+/** A whole number of things that may be none. */
+export const tally = z.int().min(0).max(100_000);

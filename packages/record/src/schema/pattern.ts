@@ -1,6 +1,7 @@
 import { STITCHES } from '@dryflat/engine/textile';
 import * as z from 'zod';
 import { count, direction, id, label, lengthMm, span } from './parts.ts';
+import { repeat } from './work.ts';
 
 /** One line of the pattern's table of finished measurements; values run along `pattern.sizes`. */
 export const patternMeasurement = z.strictObject({
@@ -38,6 +39,8 @@ export const pattern = z.strictObject({
   /** Label of the size that is being knit, one of `sizes`. */
   chosen: label.optional(),
   measurements: z.array(patternMeasurement),
+  /** Of the main stitch pattern. */
+  repeat: repeat.optional(),
 });
 
 export type PatternMeasurement = z.infer<typeof patternMeasurement>;

@@ -31,6 +31,15 @@ export const wearer = z.strictObject({
   wanted: z.array(wantedFit),
 });
 
+/** Somebody else whom the garment might fit. */
+export const person = z.strictObject({
+  id,
+  name: label,
+  group: z.enum(['woman', 'man', 'child', 'baby']),
+  body: z.array(bodyMeasure),
+});
+
+export type Person = z.infer<typeof person>;
 export type BodyMeasure = z.infer<typeof bodyMeasure>;
 export type WantedFit = z.infer<typeof wantedFit>;
 export type Wearer = z.infer<typeof wearer>;
