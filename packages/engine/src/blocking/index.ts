@@ -1,3 +1,4 @@
+export type * from './mat-types.ts';
 export { measured, type Ruler, rulersOf } from './measure.ts';
 export { openSheet, type PieceSheet, placeIn } from './piece-sheet.ts';
 export { planBlock } from './plan.ts';

@@ -2,11 +2,17 @@ import type { Point } from '../garment/index.ts';
 import type { Standing } from './choose-pins.ts';
 import { kindsOf } from './kinds.ts';
 import { matReferences, type OnMat, type Reference } from './on-mat.ts';
+import { spanOf } from './outline-span.ts';
 import { placeIn } from './piece-sheet.ts';
 import type { PinState } from './pin-state.ts';
 import type { Placement } from './placements.ts';
 import { tapeDistances } from './tape.ts';
 import type { BlockQuestion, GapScallop, PinPlaced, StretchUse } from './types.ts';
+
+const heldOf = ({ sheet: { ring, piece } }: PinState, { nodes }: Placement) => {
+  const [first, last] = [ring[nodes[0]!]!.rest, ring[nodes.at(-1)!]!.rest];
+  return spanOf(piece.outline, { x: first.x, y: -first.y }, { x: last.x, y: -last.y });
+};
 
 /** The placements on the mat, in their order, each with its kind and its distances by tape. */
 export const pinsTold = (
@@ -32,6 +38,7 @@ export const pinsTold = (
       order: k + 1,
       piece: state.sheet.piece.name,
       edge: state.sheet.ring[each.nodes[0]!]!.kind,
+      on: heldOf(state, each),
       from,
       pullN: each.pullN,
       along: each.kind === 'pin' ? null : { lengthMm: each.lengthMm, dx: b.x - a.x, dy: b.y - a.y },

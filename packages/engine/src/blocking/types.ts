@@ -108,12 +108,24 @@ export interface BlockQuestion {
   readonly maxStretch?: number;
   /** How far an edge may lie inside the wanted line between two pins, mm. */
   readonly scallopToleranceMm?: number;
+  /** True: the pieces lie pinned at one time, and what one takes of the stock the next has not. */
+  readonly together?: boolean;
 }
 
 /** A distance by tape from something that is already on the mat. */
 export interface TapeDistance {
   readonly name: string;
   readonly mm: number;
+}
+
+/**
+ * A part of the outline, whatever its size: from one place on it onwards to another, each as the index of
+ * an edge and the share of the way along it. 3.25 is a quarter of the way from point 3 to point 4. Both are
+ * alike for a pin; `to` is below `from` where the part runs over point 0.
+ */
+export interface OutlineSpan {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** One thing to place on the mat. Places are on the mat: x from its left edge, y down from its top. */
@@ -125,6 +137,8 @@ export interface PinPlaced {
   readonly order: number;
   readonly piece: string;
   readonly edge: EdgeKind;
+  /** What it holds of the outline of the piece. */
+  readonly on: OutlineSpan;
   /** Two references that are in place before it, well apart as seen from it. */
   readonly from: readonly [TapeDistance, TapeDistance];
   /** What the fabric pulls at it with; of a comb or a wire, in all. */

@@ -8,6 +8,10 @@ const place = { xMm: signedMm, yMm: signedMm };
 export const matStep = z.strictObject({
   ...place,
   kind: z.enum(['straight', 't-pin', 'comb', 'wire']),
+  /** Part of the piece's outline that it holds: index of an edge and share of the way along it, at both ends. */
+  on: z
+    .strictObject({ from: z.number().min(0).max(100_000), to: z.number().min(0).max(100_000) })
+    .optional(),
   edge: z.enum(['cast-on', 'bound-off', 'selvedge', 'seam', 'picked-up', 'rib', 'fold', 'open']),
   /** Two tape distances, each from something that is on the mat before it. */
   from: z.array(z.strictObject({ name: label, mm: z.number().min(0).max(100_000) })).length(2),
