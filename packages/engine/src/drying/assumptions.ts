@@ -1,17 +1,5 @@
-import { Z95 } from '../stats/index.ts';
+import { type LogNormal, logNormal } from '../stats/index.ts';
 import type { DryingQuestion, ThickPlace } from './types.ts';
-
-/** A quantity known by its middle and the SD of its logarithm. */
-export interface LogNormal {
-  readonly median: number;
-  readonly logSd: number;
-}
-
-/** The log-normal whose 5 % and 95 % points these are; both above 0. */
-export const logNormal = (p5: number, p95: number): LogNormal => ({
-  median: Math.sqrt(p5 * p95),
-  logSd: Math.log(p95 / p5) / (2 * Z95),
-});
 
 /** W m⁻² K⁻¹ from room to wet cloth, radiation included. Both from memory, and wide. */
 const HEAT_TRANSFER = { still: logNormal(5.5, 11), moving: logNormal(12, 35) } as const;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { quantilesInPlace, randomSource, Z95 } from '../stats/index.ts';
+import { logNormal, quantilesInPlace, randomSource, Z95 } from '../stats/index.ts';
 import { celsius, grams } from '../units/index.ts';
-import { heatPerFibre, logNormal } from './assumptions.ts';
+import { heatPerFibre } from './assumptions.ts';
 import { imaginer, UNKNOWNS } from './imagined.ts';
 import type { DryingQuestion } from './types.ts';
 

@@ -1,5 +1,6 @@
 export { TOLERANCE } from './assumptions.ts';
 export { type CalendarAsked, dryingCalendar } from './calendar.ts';
+export { escapeText, foldLine, utcStamp } from './calendar-text.ts';
 export { forecastDrying } from './drying.ts';
 export type { Solved } from './falling-root.ts';
 export {

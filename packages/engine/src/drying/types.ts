@@ -1,12 +1,8 @@
+import type { Spread } from '../stats/index.ts';
 import type { FibreShare } from '../textile/index.ts';
 import type { Celsius, Grams } from '../units/index.ts';
 
-/** Middle and ends of a range that holds with 90 %. */
-export interface Spread {
-  readonly p5: number;
-  readonly p50: number;
-  readonly p95: number;
-}
+export type { Spread };
 
 /** The air that the garment dries in. */
 export interface RoomAir {

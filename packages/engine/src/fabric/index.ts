@@ -21,3 +21,4 @@ export * from './stretch/strip.ts';
 export { STRIPS } from './stretch/strips.ts';
 export * from './stretched-reading.ts';
 export * from './yarn-conservation.ts';
+export * from './yarn-use/index.ts';
