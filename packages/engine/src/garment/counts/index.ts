@@ -1,0 +1,2 @@
+export { areaOf, layersOf, pieceStitches } from './piece-stitches.ts';
+export type * from './types.ts';
