@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { id, label, lengthMm, moment, signedMm } from './parts.ts';
-import { pinCounts, pinStock } from './stock.ts';
+import { pinCounts, pinMat, pinStock } from './stock.ts';
 
 const place = { xMm: signedMm, yMm: signedMm };
 
@@ -37,6 +37,25 @@ export const matTold = z.strictObject({
   measured: z.array(z.strictObject({ landmark: id, mm: lengthMm })).max(20),
 });
 
+/** How the piece lies when all is in: kept, so that a return to it needs no new calculation. */
+const matLies = z.strictObject({
+  mat: pinMat,
+  /** The edge of the piece on the mat, pinned: x0, y0, x1, y1, … in mm. */
+  outline: z.array(signedMm).min(6).max(4000),
+  /** What each dimension comes to: wanted, pinned, and dry without pins 9 times in 10. */
+  reaches: z
+    .array(
+      z.strictObject({
+        landmark: id,
+        targetMm: lengthMm,
+        pinnedMm: lengthMm,
+        dryLowMm: lengthMm,
+        dryHighMm: lengthMm,
+      }),
+    )
+    .max(40),
+});
+
 /** A piece on the mat: the plan it was laid out with, how far the pinning has come, and what was told on the way. */
 export const matWork = z.strictObject({
   id,
@@ -50,6 +69,7 @@ export const matWork = z.strictObject({
   gentle: z.boolean(),
   begun: moment,
   steps: z.array(matStep).max(2000),
+  lies: matLies.optional(),
   /** The step that is shown; the number of steps when all are done. */
   at: z.int().min(0).max(10_000),
   told: z.array(matTold).max(500),
