@@ -38,18 +38,19 @@ const endsInLength = (sheet: PieceSheet): Set<number> => {
 };
 
 /** Corners and ends of dimensions that may be pinned, those first that lie farthest apart. */
-const firstPlaces = (sheet: PieceSheet): number[] => {
+const firstPlaces = (sheet: PieceSheet, fixed: readonly number[]): number[] => {
   const { ring } = sheet;
+  const taken = new Set(fixed);
   const ends = endsInLength(sheet);
   const may = ({ role, pinning }: RingNode, k: number) =>
     pinning === 'free' ||
     (pinning === 'length' && ends.size > 0 && (ends.has(k) || role === 'corner'));
   const wanted = ring.flatMap((node, k) =>
-    node.role === 'asked' || (node.role !== 'plain' && may(node, k)) ? [k] : [],
+    !taken.has(k) && (node.role === 'asked' || (node.role !== 'plain' && may(node, k))) ? [k] : [],
   );
   const rank = { asked: 0, corner: 1, dimension: 2, plain: 3 } as const;
   const groups = [0, 1, 2].map((r) => wanted.filter((k) => rank[ring[k]!.role] === r));
-  const chosen: number[] = [];
+  const chosen = [...fixed];
   for (const group of groups) {
     const left = new Set(group);
     while (left.size > 0) {
@@ -59,7 +60,8 @@ const firstPlaces = (sheet: PieceSheet): number[] => {
         chosen.push(next.index);
     }
   }
-  return [...new Set(chosen.flatMap((k) => [k, sheet.twins?.[k] ?? k]))];
+  const found = chosen.slice(fixed.length);
+  return [...new Set(found.flatMap((k) => [k, sheet.twins?.[k] ?? k]))];
 };
 
 const farthest = (
@@ -85,7 +87,7 @@ const farthest = (
 
 /** Pins corners and ends of dimensions, as far as the stock goes; whether it went all the way. */
 export const pinFirst = (state: PinState, supplies: Supplies): boolean => {
-  for (const k of firstPlaces(state.sheet)) {
+  for (const k of firstPlaces(state.sheet, state.fixed())) {
     if (supplies.singles === 0) return false;
     state.pins.add(k);
     supplies.singles -= 1;
@@ -126,15 +128,21 @@ const twinIn = ({ sheet, pins }: PinState, k: number): number[] => {
   return twin !== k && pins.has(twin) ? [k, twin] : [k];
 };
 
+/** Leaves out pins that nothing pulls at. */
+export const dropLoose = (state: PinState, supplies: Supplies): void => {
+  const loose = new Set(state.released().filter((k) => !state.isIn(k)));
+  const alone = (k: number) => twinIn(state, k).every((each) => loose.has(each));
+  for (const k of loose) if (alone(k) && state.pins.delete(k)) supplies.singles += 1;
+};
+
 /**
  * Leaves out pins that are not needed, those with the least pull first, and on a symmetric piece both of a
  * pair or neither.
  */
 export const dropPins = (state: PinState, supplies: Supplies, choosing: Choosing): void => {
-  const loose = new Set(state.released());
-  const alone = (k: number) => twinIn(state, k).every((each) => loose.has(each));
-  for (const k of loose) if (alone(k) && state.pins.delete(k)) supplies.singles += 1;
-  const keep = (k: number) => state.sheet.ring[k]!.role === 'asked' || sticksOut(state.sheet, k);
+  dropLoose(state, supplies);
+  const keep = (k: number) =>
+    state.isIn(k) || state.sheet.ring[k]!.role === 'asked' || sticksOut(state.sheet, k);
   const ends = new Set(state.runs.flatMap(({ nodes }) => [nodes[0]!, nodes.at(-1)!]));
   const before = standingOf(state);
   const candidates = [...state.pins]

@@ -1,7 +1,10 @@
 export type * from './mat-types.ts';
 export { measured, type Ruler, rulersOf } from './measure.ts';
+export { mirroredInMat, mirroredPins, mirroredPlan } from './mirror.ts';
 export { openSheet, type PieceSheet, placeIn } from './piece-sheet.ts';
+export { placeFromTape, referencesOnMat } from './place-from-tape.ts';
 export { planBlock } from './plan.ts';
 export { DEFAULT_NODES } from './plan-piece.ts';
+export { stockWithout } from './stock-left.ts';
 export type * from './types.ts';
 export { wantedOf } from './wanted-outline.ts';

@@ -1,6 +1,6 @@
 import { dropPins, pinFirst, type Standing, standingOf } from './choose-pins.ts';
 import type { Choosing } from './choosing.ts';
-import { PinState } from './pin-state.ts';
+import type { PinState } from './pin-state.ts';
 import { spacePins } from './space-pins.ts';
 import { Supplies } from './supplies.ts';
 
@@ -21,11 +21,10 @@ export const moreStock = (
   choosing: Choosing,
 ): { more: MoreStock[]; iterations: number } => {
   if (!state.sheet.effort.goOn()) return { more: [], iterations: 0 };
-  const full = new PinState(state.sheet);
-  full.targets.splice(0, full.targets.length, ...state.startTargets);
+  const full = state.bare();
   const supplies = new Supplies({ straight: ENOUGH, tPins: 0, combs: [], wires: [] });
   pinFirst(full, supplies);
-  for (const run of state.runs) full.runs.push(run);
+  for (const run of state.runs) if (!full.runs.includes(run)) full.runs.push(run);
   full.solve();
   spacePins(full, supplies, choosing);
   dropPins(full, supplies, choosing);

@@ -1,10 +1,13 @@
 import type { Point } from '../garment/index.ts';
+import { distance, middleOf } from './plane.ts';
 import type { MatSpec } from './types.ts';
 
 /** Where a piece lies on the mat. */
 export interface OnMat {
   /** From the piece's own coordinates (y up) to the mat's (y down, from its top left corner). */
   readonly place: (p: Point) => Point;
+  /** From the mat's coordinates to the piece's own. */
+  readonly back: (p: Point) => Point;
   readonly turned: boolean;
   readonly fits: boolean;
 }
@@ -19,13 +22,41 @@ export const layOnMat = (wanted: readonly Point[], mat: MatSpec): OnMat => {
   const fitsAs = (w: number, h: number) => w <= mat.widthMm && h <= mat.heightMm;
   const upright = fitsAs(width, height);
   const turned = !upright && fitsAs(height, width);
-  const [cx, cy] = [(left + right) / 2, (low + high) / 2];
-  const place = ({ x, y }: Point): Point => {
-    const [dx, dy] = turned ? [y - cy, x - cx] : [x - cx, cy - y];
-    return { x: mat.widthMm / 2 + dx, y: mat.heightMm / 2 + dy };
-  };
-  return { place, turned, fits: upright || turned };
+  const centre = { x: (left + right) / 2, y: (low + high) / 2 };
+  const lay = layAt(centre, { x: mat.widthMm / 2, y: mat.heightMm / 2 }, turned);
+  return { ...lay, fits: upright || turned };
 };
+
+/** Puts the place `from` of the piece (y up) on `to` of the mat (y down). */
+const layAt = (from: Point, to: Point, turned: boolean): Omit<OnMat, 'fits'> => ({
+  turned,
+  place: ({ x, y }) => {
+    const [dx, dy] = turned ? [y - from.y, x - from.x] : [x - from.x, from.y - y];
+    return { x: to.x + dx, y: to.y + dy };
+  },
+  back: ({ x, y }) => {
+    const [dx, dy] = turned ? [y - to.y, x - to.x] : [x - to.x, to.y - y];
+    return { x: from.x + dx, y: from.y + dy };
+  },
+});
+
+/** Sum of squares by which places of the piece, so laid that their middles meet, miss those on the mat. */
+const misfit = (lay: Omit<OnMat, 'fits'>, from: readonly Point[], to: readonly Point[]): number =>
+  from.reduce((sum, p, k) => sum + distance(lay.place(p), to[k]!) ** 2, 0);
+
+/**
+ * Lays a piece by what is in the mat already: places of it (y up) over those on the mat, upright or a
+ * quarter turned, whichever misses them by less; upright where that is alike.
+ */
+export const layThrough = (from: readonly Point[], to: readonly Point[]): Omit<OnMat, 'fits'> => {
+  const [a, b] = [middleOf(from), middleOf(to)];
+  const [upright, turned] = [layAt(a, b, false), layAt(a, b, true)];
+  return misfit(turned, from, to) < misfit(upright, from, to) - 1e-6 ? turned : upright;
+};
+
+/** Whether places lie on the mat. */
+export const onTheMat = (places: readonly Point[], { widthMm, heightMm }: MatSpec): boolean =>
+  places.every(({ x, y }) => x >= 0 && y >= 0 && x <= widthMm && y <= heightMm);
 
 export interface Reference {
   readonly name: string;

@@ -17,8 +17,12 @@ const middleNode = ({ nodes }: Placement): number => nodes[nodes.length >> 1]!;
  * farthest around the edge from all that are in, opposite to the last where several are. So height and
  * width are set from the start, and pins on the way between fixed places only fill in.
  */
-export const outwardOrder = (sheet: PieceSheet, all: readonly Placement[]): Placement[] => {
-  if (all.length === 0) return [];
+export const outwardOrder = (
+  sheet: PieceSheet,
+  all: readonly Placement[],
+  already: readonly Placement[] = [],
+): Placement[] => {
+  if (all.length === 0) return [...already];
   const { ring, around } = sheet;
   const way = (p: Placement) => ring[middleNode(p)]!.around;
   const apart = (a: Placement, b: Placement) => {
@@ -29,9 +33,11 @@ export const outwardOrder = (sheet: PieceSheet, all: readonly Placement[]): Plac
   const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
   const height = (p: Placement) => p.at.y - 2 * Math.abs(p.at.x - middle);
   const pins = all.filter(({ kind }) => kind !== 'wire');
-  const order = [pins.reduce((best, p) => (height(p) > height(best) ? p : best))];
+  const order = [...already];
+  if (order.length === 0 && pins.length > 0)
+    order.push(pins.reduce((best, p) => (height(p) > height(best) ? p : best)));
   const left = new Set(pins.filter((p) => p !== order[0]));
-  const least = new Map([...left].map((p) => [p, apart(p, order[0]!)]));
+  const least = new Map([...left].map((p) => [p, Math.min(...order.map((o) => apart(p, o)))]));
   while (left.size > 0) {
     const last = order.at(-1)!;
     const most = Math.max(...[...left].map((p) => least.get(p)!));
@@ -79,22 +85,27 @@ export interface Simulated {
   readonly iterations: number;
 }
 
-/** Puts the placements in one by one, solving each time from how the piece lay before. */
+/** Puts the placements in one by one, solving each time from how the piece lay before; the first `already` at once. */
 export const simulate = (
   rehearsal: Rehearsal,
   order: readonly Placement[],
   goOn: () => boolean,
+  already = 0,
 ): Simulated => {
   const { sheet, targets, nodesOf } = rehearsal;
   const moved = new Map<Placement, number>();
   let iterations = 0;
   sheet.solver.reset();
-  for (let step = 0; step < order.length && goOn() && sheet.effort.goOn(); step++) {
+  for (
+    let step = Math.max(0, already - 1);
+    step < order.length && goOn() && sheet.effort.goOn();
+    step++
+  ) {
     const placed = order.slice(0, step + 1);
     const eq = solveWith(sheet, rehearsal.constraintsOf(placed), ROUGH);
     iterations += eq.iterations;
     const off = (k: number) => distance(placeIn(eq.points, sheet.ring[k]!.node), targets[k]!);
-    for (const each of placed)
+    for (const each of placed.slice(already))
       if (
         each.kind !== 'wire' &&
         nodesOf.get(each)!.some((k) => off(k) > MOVED) &&
@@ -116,9 +127,17 @@ export const orderOf = (
   rehearsal: Rehearsal,
   all: readonly Placement[],
   goOn: () => boolean,
+): Ordered => repairedOrder(rehearsal, outwardOrder(rehearsal.planned, all), goOn);
+
+/** The same from an order to start with, whose first `already` are in and stay first. */
+export const repairedOrder = (
+  rehearsal: Rehearsal,
+  start: readonly Placement[],
+  goOn: () => boolean,
+  already = 0,
 ): Ordered => {
-  let order = outwardOrder(rehearsal.planned, all);
-  let found = simulate(rehearsal, order, goOn);
+  let order = start;
+  let found = simulate(rehearsal, order, goOn, already);
   let iterations = found.iterations;
   for (
     let k = 0;
@@ -126,7 +145,7 @@ export const orderOf = (
     k++
   ) {
     const other = repaired(order, found.moved);
-    const again = simulate(rehearsal, other, goOn);
+    const again = simulate(rehearsal, other, goOn, already);
     iterations += again.iterations;
     if (again.moved.size >= found.moved.size) break;
     [order, found] = [other, again];

@@ -29,6 +29,8 @@ export interface PieceSheet {
   readonly piece: PieceToBlock;
   readonly mesh: Mesh;
   readonly ring: readonly RingNode[];
+  /** The outline that was meshed; tags of the mesh are its edges. */
+  readonly refined: readonly OutlinePoint[];
   /** Length around the rest outline, mm. */
   readonly around: number;
   readonly spacing: number;
@@ -129,15 +131,17 @@ export const NO_CONSTRAINTS: Constraints = { held: [], pins: [], slides: [] };
 /**
  * Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. `friction`:
  * what the mat bears per area before the piece slides, N/mm². `effort`: that of the plan it belongs to.
+ * `through`: places on the outline (edge and share) that are nodes, or have one right beside them.
  */
 export const openSheet = (
   piece: PieceToBlock,
   nodes: number,
   effort = new Effort(),
   friction = 0,
+  through: readonly number[] = [],
 ): Result<PieceSheet> => {
-  const outline = refinedOutline(piece);
-  const axis = axisOf(piece);
+  const outline = refinedOutline(piece, through);
+  const axis = through.length > 0 ? null : axisOf(piece);
   const made = meshOf(
     outline.map((p) => p.rest),
     nodes,
@@ -153,6 +157,7 @@ export const openSheet = (
     piece,
     mesh,
     ring,
+    refined: outline,
     around,
     spacing,
     solver: solver.value,
@@ -190,10 +195,28 @@ export const drawnSheet = (sheet: PieceSheet, draw: Draw): Result<Lying> => {
   const points = sheet.mesh.points.map(
     (v, k) => v * (k % 2 === 0 ? draw.restWidth : draw.restLength),
   );
-  const outline = refinedOutline(sheet.piece);
-  const { cords } = cordsOf(sheet.piece, outline, sheet.mesh);
+  const { cords } = cordsOf(sheet.piece, sheet.refined, sheet.mesh);
   const mesh = { ...sheet.mesh, points };
   const solver = solverOf(sheet.piece, mesh, cords, draw.give);
+  return solver.ok ? ok({ mesh, solver: solver.value, effort: sheet.effort }) : solver;
+};
+
+/** The same mesh moved by `place` (y up), as `piece`: its fabrics and edges. */
+export const otherSheet = (
+  sheet: PieceSheet,
+  piece: PieceToBlock,
+  place: (p: Point) => Point,
+  friction: number,
+): Result<Lying> => {
+  const points = sheet.mesh.points.slice();
+  for (let k = 0; k < points.length; k += 2) {
+    const { x, y } = place({ x: points[k]!, y: points[k + 1]! });
+    points.set([x, y], k);
+  }
+  const mesh = { ...sheet.mesh, points };
+  const outline = sheet.refined.map((p) => ({ ...p, rest: place(p.rest) }));
+  const { cords } = cordsOf(piece, outline, mesh);
+  const solver = solverOf(piece, mesh, cords, 1, friction);
   return solver.ok ? ok({ mesh, solver: solver.value, effort: sheet.effort }) : solver;
 };
 
@@ -201,10 +224,3 @@ export const placeIn = (points: Float64Array, node: number): Point => ({
   x: points[2 * node]!,
   y: points[2 * node + 1]!,
 });
-
-/** What a sheet is pinned by, with ring positions in the order of the constraints. */
-export interface Pinned {
-  readonly constraints: Constraints;
-  /** Ring index of each pin, then of each slide: the order of `reactions`. */
-  readonly of: readonly number[];
-}

@@ -1,19 +1,13 @@
 import type { Point } from '../garment/index.ts';
 import type { Constraints, Equilibrium, GaveWay } from '../membrane/index.ts';
+import { type HeldThing, placesHeld } from './held-on-mat.ts';
 import { solveWith } from './lie.ts';
 import { type PieceSheet, placeIn } from './piece-sheet.ts';
 import { between, distance } from './plane.ts';
+import type { Run } from './run.ts';
 
 /** A pin this close to its place is there, mm: finer than any hand. */
 const STILL = 0.01;
-
-/** A comb or a wire along the edge, from one ring index onwards to another. */
-export interface Run {
-  readonly kind: 'comb' | 'wire';
-  /** Ring indices in order around the piece, at least two. */
-  readonly nodes: readonly number[];
-  readonly lengthMm: number;
-}
 
 /** A constraint that was stopped short of its place, and by what. */
 export interface Shortfall {
@@ -72,6 +66,8 @@ export class PinState {
   /** The targets as they were before any gave way. */
   readonly startTargets: readonly Point[];
   readonly shortfalls = new Map<number, Shortfall>();
+  /** What is in the mat already and stays. */
+  private given: readonly HeldThing[] = [];
   iterations = 0;
   private lying: { eq: Equilibrium; fixing: Fixing } | null = null;
 
@@ -82,6 +78,32 @@ export class PinState {
       share === 1 || role === 'asked' ? wanted : between(rest, wanted, share),
     );
     this.targets = [...this.startTargets];
+  }
+
+  /** Holds what is in the mat already, for good. */
+  putIn(given: readonly HeldThing[]): void {
+    this.given = given;
+    for (const [k, at] of placesHeld(given)) this.targets[k] = at;
+    for (const { run, nodes } of given)
+      if (run === null) this.pins.add(nodes[0]!);
+      else this.runs.push(run);
+  }
+
+  /** The same sheet with nothing planned: what is in the mat already, and the places wanted. */
+  bare(): PinState {
+    const other = new PinState(this.sheet);
+    other.targets.splice(0, other.targets.length, ...this.startTargets);
+    other.putIn(this.given);
+    return other;
+  }
+
+  isIn(ring: number): boolean {
+    return this.given.some(({ run, nodes }) => run === null && nodes[0] === ring);
+  }
+
+  /** Pins that are planned, rising. */
+  planned(): number[] {
+    return [...this.pins].filter((k) => !this.isIn(k)).sort((a, b) => a - b);
   }
 
   /** How it lies; solved when first asked for. */

@@ -52,7 +52,7 @@ export const pinPiece = (
     rulers,
     cut,
     standing,
-    pinsForWires: straight + tPins - supplies.singles - state.pins.size,
+    pinsForWires: straight + tPins - supplies.singles - state.planned().length,
     stocked: within ? whole || state.pins.size > 0 : whole && supplies.singles > 0,
   };
 };

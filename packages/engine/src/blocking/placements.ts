@@ -1,6 +1,7 @@
 import type { Point } from '../garment/index.ts';
-import type { PinState, Run } from './pin-state.ts';
+import type { PinState } from './pin-state.ts';
 import { distance } from './plane.ts';
+import type { Run } from './run.ts';
 
 /** One thing that the knitter puts on the mat in one go. */
 export interface Placement {

@@ -3,6 +3,7 @@ import { PART_WORDS } from './effort.ts';
 import { checked } from './faults.ts';
 import { goingsOn } from './goings-on.ts';
 import { planPiece } from './plan-piece.ts';
+import { stockWithout } from './stock-left.ts';
 import type { BlockHooks, BlockPlan, BlockQuestion, PiecePlan, PinKind } from './types.ts';
 
 const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>> => {
@@ -14,14 +15,17 @@ const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>
   return counts;
 };
 
-const noticesOf = (pieces: readonly PiecePlan[], { mat }: BlockQuestion): BlockPlan['notices'] => {
+const noticesOf = (
+  pieces: readonly PiecePlan[],
+  { mat, together }: BlockQuestion,
+): BlockPlan['notices'] => {
   const beyond = pieces.filter(({ gentler }) => (gentler[0]?.beyondSafe.length ?? 0) > 0);
   const large = pieces.filter(({ fitsMat }) => !fitsMat);
   const unsettled = pieces.filter(({ converged }) => !converged);
   const cut = pieces.filter(({ effort }) => effort.cutShort.length > 0);
   const names = (list: readonly PiecePlan[]) => list.map(({ name }) => name).join(', ');
   return [
-    ...(pieces.length > 1
+    ...(pieces.length > 1 && together !== true
       ? [
           {
             code: 'one-at-a-time',
@@ -70,10 +74,13 @@ export const planBlock = (question: BlockQuestion, hooks: BlockHooks = {}): Resu
   const asked = checked(question);
   if (!asked.ok) return asked;
   const pieces: PiecePlan[] = [];
+  let { stock } = question;
   for (const [k, piece] of question.pieces.entries()) {
     const going = goingsOn(hooks, piece.name, k, question.pieces.length);
-    const plan = planPiece(piece, question, hooks, going);
+    const plan = planPiece(piece, { ...question, stock }, hooks, going);
     if (!plan.ok) return plan;
+    if (question.together === true)
+      stock = stockWithout(stock, plan.value.pins, plan.value.pinsForWires);
     pieces.push(plan.value);
   }
   return ok({ pieces, pinsInAll: counted(pieces), notices: noticesOf(pieces, question) });

@@ -35,10 +35,12 @@ interface Split {
   readonly share: number;
   readonly role: PointRole;
   readonly to?: Point;
+  /** Something is in the mat here: others this close give way to it. */
+  readonly firm?: true;
 }
 
 /** Places on the outline that must be points of it: where dimensions end, pins are asked for, and zones begin. */
-const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
+const splitsOf = (piece: PieceToBlock, through: readonly number[]): Map<number, Split[]> => {
   const splits = new Map<number, Split[]>();
   const axis = axisOf(piece);
   const put = (at: Point, role: PointRole, within: number, to?: Point) => {
@@ -48,6 +50,11 @@ const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
     list.push(to === undefined ? { share, role } : { share, role, to });
     splits.set(edge, list);
   };
+  for (const on of through) {
+    const edge = Math.floor(on) % piece.outline.length;
+    const split: Split = { share: on - Math.floor(on), role: 'plain', firm: true };
+    splits.set(edge, [...(splits.get(edge) ?? []), split]);
+  }
   for (const { at, to } of piece.pinned ?? []) put(at, 'asked', Number.POSITIVE_INFINITY, to);
   for (const { from, to } of piece.dimensions)
     for (const end of [from, to]) {
@@ -66,6 +73,9 @@ const splitsOf = (piece: PieceToBlock): Map<number, Split[]> => {
 
 /** Splits closer than this to a point or to each other, as a share of the edge and in mm, are one. */
 const CLOSE_MM = 6;
+
+const near = (a: Split, b: Split, length: number): boolean =>
+  Math.abs(a.share - b.share) * length < CLOSE_MM;
 
 const pinningOf = (piece: PieceToBlock, a: Point, b: Point, kind: EdgeKind): Pinning => {
   const middle = between(a, b, 0.5);
@@ -113,9 +123,13 @@ const notPushed = (rest: readonly Point[], wanted: readonly Point[]): readonly P
 /**
  * The outline with y up, counter-clockwise, with further points where dimensions end and pins are asked
  * for, and the place that each point is to go to. The wanted outline is laid so that its middle is
- * over that of the rest.
+ * over that of the rest. `through`: places on the piece's outline that are points too, as far as they are
+ * not right beside one.
  */
-export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => {
+export const refinedOutline = (
+  piece: PieceToBlock,
+  through: readonly number[] = [],
+): readonly OutlinePoint[] => {
   const wanted = wantedOf(piece);
   const n = piece.outline.length;
   const [a, b] = [middleOf(piece.outline), middleOf(wanted)];
@@ -123,7 +137,7 @@ export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => 
     piece.outline,
     wanted.map((p) => plus(p, a.x - b.x, a.y - b.y)),
   );
-  const splits = splitsOf(piece);
+  const splits = splitsOf(piece, through);
   const isCorner = (i: number, list: readonly Point[]) =>
     turnsBy(list.at(i - 1)!, list[i]!, list[(i + 1) % n]!) > CORNER;
   const points = piece.outline.flatMap((rest, i): OutlinePoint[] => {
@@ -146,8 +160,9 @@ export const refinedOutline = (piece: PieceToBlock): readonly OutlinePoint[] => 
     } as const;
     const within = own
       .filter(({ share }) => share * length >= CLOSE_MM && (1 - share) * length >= CLOSE_MM)
+      .filter((s, _, all) => s.firm || !all.some((o) => o.firm && near(o, s, length)))
       .sort((p, q) => p.share - q.share)
-      .filter((s, k, all) => k === 0 || (s.share - all[k - 1]!.share) * length >= CLOSE_MM);
+      .filter((s, k, all) => k === 0 || !near(s, all[k - 1]!, length));
     const along = (share: number) => between(rest, piece.outline[next]!, share);
     const later = within.map(({ share, role: splitRole, to }) => ({
       share,

@@ -1,10 +1,12 @@
 import type { Point } from '../garment/index.ts';
 import type { Constraints } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
+import { nearestNode } from './held-on-mat.ts';
 import { openSheet, type PieceSheet } from './piece-sheet.ts';
-import { fixingOf, type PinState, type Run } from './pin-state.ts';
+import { fixingOf, type PinState } from './pin-state.ts';
 import type { Placement } from './placements.ts';
-import { between, distance } from './plane.ts';
+import { between } from './plane.ts';
+import type { Run } from './run.ts';
 
 /**
  * What a wet knit bears per area before it slides on a mat: twice 0.8 kg/m² of wet wool by a friction of
@@ -30,12 +32,6 @@ export interface Rehearsal {
 
 const down = ({ x, y }: Point): Point => ({ x, y: -y });
 
-const nearest = ({ ring }: PieceSheet, at: Point): number =>
-  ring.reduce(
-    (best, { rest }, k) => (distance(rest, at) < distance(ring[best]!.rest, at) ? k : best),
-    0,
-  );
-
 /** Ring indices from one to another, both ends with them. */
 const range = (from: number, to: number, size: number): number[] =>
   Array.from({ length: ((to - from + size) % size) + 1 }, (_, i) => (from + i) % size);
@@ -58,7 +54,7 @@ export const rehearse = (state: PinState, all: readonly Placement[]): Result<Reh
   const targets = sheet.ring.map(({ wanted }) => wanted);
   const nodesOf = new Map<Placement, readonly number[]>();
   for (const each of all) {
-    const own = ends(each).map((k) => nearest(sheet, planned.ring[k]!.rest));
+    const own = ends(each).map((k) => nearestNode(sheet, planned.ring[k]!.rest));
     const nodes = own.length === 1 ? own : range(own[0]!, own[1]!, sheet.ring.length);
     const [a, b] = ends(each).map((k) => state.targets[k]!) as [Point, Point | undefined];
     nodes.forEach((k, i) => {

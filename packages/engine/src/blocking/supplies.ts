@@ -37,6 +37,14 @@ export class Supplies {
     return at < 0 ? null : this.combs.splice(at, 1)[0]!;
   }
 
+  /** One of that length, as was planned; false where there is none. */
+  take(kind: 'comb' | 'wire', lengthMm: number): boolean {
+    const list = kind === 'comb' ? this.combs : this.wires;
+    const at = list.indexOf(lengthMm);
+    if (at >= 0) list.splice(at, 1);
+    return at >= 0;
+  }
+
   /** Something goes back. */
   giveBack(kind: 'comb' | 'wire', lengthMm: number): void {
     const list = kind === 'comb' ? this.combs : this.wires;
