@@ -1,7 +1,7 @@
 import { explain } from '@dryflat/engine/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyRecord } from '../arbitrary.ts';
+import { anyRecord } from '../arbitrary/index.ts';
 import { isDoubt } from '../check/doubt.ts';
 import { faultsOf } from '../check/faults-of.ts';
 import { sample } from '../malformed/sample.ts';

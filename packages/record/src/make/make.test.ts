@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyRecord } from '../arbitrary.ts';
+import { anyRecord } from '../arbitrary/index.ts';
 import { garmentRecord } from '../schema/index.ts';
 import { duplicateRecord } from './duplicate-record.ts';
 import { emptyRecord } from './empty-record.ts';

@@ -2,8 +2,8 @@ import { explain } from '@dryflat/engine/units';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import published from '../../schema/dryflat-garment-2.schema.json' with { type: 'json' };
-import { anyRecord } from '../arbitrary.ts';
+import published from '../../schema/dryflat-garment-3.schema.json' with { type: 'json' };
+import { anyRecord } from '../arbitrary/index.ts';
 import { faultsOf } from '../check/faults-of.ts';
 import { EXAMPLES } from '../examples.ts';
 import { schemaText } from '../json-schema.ts';
@@ -20,8 +20,11 @@ import { SHAPE_OF_GARMENT } from './shape-of-garment.ts';
 import { SHAPE_OF_WEARER_PATTERN } from './shape-of-wearer-pattern.ts';
 import { SHAPE_OF_YARNS_EVIDENCE } from './shape-of-yarns-evidence.ts';
 
-/** Days are checked by the schema's own pattern, so the format's name needs no second check. */
-const ajv = new Ajv2020({ allErrors: true, formats: { date: true } });
+/** Days, moments and base64 are checked by the schema's own patterns: the formats' names need no second check. */
+const ajv = new Ajv2020({
+  allErrors: true,
+  formats: { date: true, 'date-time': true, base64: true },
+});
 const agrees = ajv.compile(published);
 
 const malformed = ({ path, value }: MalformedCase): unknown => setAt(sample(), path, value);

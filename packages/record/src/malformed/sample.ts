@@ -3,7 +3,7 @@ import type { GarmentRecord } from '../schema/index.ts';
 /** A small record without fault or doubt, which the malformed ones differ from in one place each. */
 export const sample = (): GarmentRecord => ({
   format: 'dryflat-garment',
-  version: 2,
+  version: 3,
   id: 'sample',
   name: 'Sample',
   kind: 'pullover-set-in',

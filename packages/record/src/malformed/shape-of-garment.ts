@@ -97,7 +97,7 @@ export const SHAPE_OF_GARMENT: readonly MalformedCase[] = [
     path: 'colour',
     value: 'red',
     says: [
-      'colour: there is no field of this name here (given: "red"). Remove it; the fields here are format, version, id, name, kind, stitch, needleMm, massG, wearer, pattern, yarns, evidence, pieces, plan, forecasts, outcomes, notes.',
+      'colour: there is no field of this name here (given: "red"). Remove it; the fields here are format, version, id, name, kind, stitch, needleMm, massG, wearer, pattern, yarns, evidence, pieces, plan, forecasts, outcomes, notes, onMat, dryings, photos, finished, people, pace, progress, left, instructions, report.',
     ],
   },
   {
@@ -105,7 +105,7 @@ export const SHAPE_OF_GARMENT: readonly MalformedCase[] = [
     path: 'constructor',
     value: 1,
     says: [
-      'constructor: there is no field of this name here (given: 1). Remove it; the fields here are format, version, id, name, kind, stitch, needleMm, massG, wearer, pattern, yarns, evidence, pieces, plan, forecasts, outcomes, notes.',
+      'constructor: there is no field of this name here (given: 1). Remove it; the fields here are format, version, id, name, kind, stitch, needleMm, massG, wearer, pattern, yarns, evidence, pieces, plan, forecasts, outcomes, notes, onMat, dryings, photos, finished, people, pace, progress, left, instructions, report.',
     ],
   },
   {

@@ -1,10 +1,11 @@
 import { oneToTwo } from './one-to-two.ts';
 import type { Loss, MigrationStep, PlainRecord } from './step.ts';
+import { twoToThree } from './two-to-three.ts';
 
 export type { Loss, MigrationStep, PlainRecord } from './step.ts';
 
 /** Every step, oldest first; each starts where the one before it ends. */
-export const STEPS: readonly MigrationStep[] = [oneToTwo];
+export const STEPS: readonly MigrationStep[] = [oneToTwo, twoToThree];
 
 /** The oldest version that can still be read. */
 export const OLDEST_VERSION = 1;

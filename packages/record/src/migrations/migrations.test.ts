@@ -1,17 +1,33 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyRecord } from '../arbitrary.ts';
+import { anyRecord } from '../arbitrary/index.ts';
+import { setAt } from '../malformed/set-at.ts';
 import { readRecord } from '../read/read-record.ts';
 import { CURRENT_VERSION, type GarmentRecord, garmentRecord } from '../schema/index.ts';
 import { writeRecord } from '../write/write-record.ts';
 import { migrateDown, migrateUp, OLDEST_VERSION, STEPS } from './index.ts';
 import { oneToTwo } from './one-to-two.ts';
-import type { PlainRecord } from './step.ts';
+import type { Loss, MigrationStep, PlainRecord } from './step.ts';
+import { twoToThree } from './two-to-three.ts';
 
 const plainOf = (record: GarmentRecord): PlainRecord => JSON.parse(writeRecord(record));
 const anyPlain = anyRecord.map(plainOf);
-const anyVersionOne = anyPlain.map((plain) => oneToTwo.down(plain).plain);
+const anyVersionTwo = anyPlain.map((plain) => twoToThree.down(plain).plain);
+const anyVersionOne = anyVersionTwo.map((plain) => oneToTwo.down(plain).plain);
+
+const WAYS: readonly (readonly [string, MigrationStep, fc.Arbitrary<PlainRecord>])[] = [
+  ['one to two', oneToTwo, anyVersionOne],
+  ['two to three', twoToThree, anyVersionTwo],
+];
+
+/** A plain record with what a migration named as lost put back: `plan.sewn`, `evidence[0].massG`. */
+const restored = (plain: PlainRecord, lost: readonly Loss[]): unknown =>
+  lost.reduce<unknown>((record, { field, given }) => setAt(record, field, asValue(given)), plain);
+
+/** Texts stand in a loss without their quotes. */
+const asValue = (given: string): unknown =>
+  /^[a-z]+-[a-z-]+$/.test(given) ? given : JSON.parse(given);
 
 describe('migrations', () => {
   it('R20: the steps lead from the oldest version to the current one without a gap', () => {
@@ -21,27 +37,78 @@ describe('migrations', () => {
     expect(STEPS.at(-1)?.to).toBe(CURRENT_VERSION);
   });
 
-  it('R21: down(up(x)) = x, with nothing lost', () => {
+  it.each(WAYS)('R21: %s: down(up(x)) = x, with nothing lost', (_, step, anyOlder) => {
     fc.assert(
-      fc.property(anyVersionOne, (old) => {
-        const back = oneToTwo.down(oneToTwo.up(old));
+      fc.property(anyOlder, (old) => {
+        const back = step.down(step.up(old));
         expect(back.plain).toEqual(old);
         expect(back.lost).toEqual([]);
       }),
     );
   });
 
-  it('R22: up(down(y)) = y unless something was lost, and then the loss is all that differs', () => {
+  it('R22: one to two: up(down(y)) = y once what is named as lost is put back', () => {
     fc.assert(
-      fc.property(anyRecord, (record) => {
-        const { plain, lost } = oneToTwo.down(plainOf(record));
-        const again = oneToTwo.up(plain);
-        const { washing, sewn, stock, mat, pins, ...kept } = record.plan;
-        const said = [washing === 'not-said' ? undefined : washing, sewn, stock, mat, pins];
-        expect(lost.length).toBe(said.filter((each) => each !== undefined).length);
-        expect(again).toEqual(plainOf({ ...record, plan: { ...kept, washing: 'not-said' } }));
+      fc.property(anyVersionTwo, (record) => {
+        const { plain, lost } = oneToTwo.down(record);
+        expect(restored(oneToTwo.up(plain), lost)).toEqual(record);
       }),
     );
+  });
+
+  it('R22: two to three: up(down(y)) = y once what is named as lost is put back', () => {
+    fc.assert(
+      fc.property(anyPlain, (record) => {
+        const { plain, lost } = twoToThree.down(record);
+        expect(restored(twoToThree.up(plain), lost)).toEqual(record);
+      }),
+    );
+  });
+
+  it('R22: all the new parts are lost, and named, on the way to version 2', () => {
+    const parts = {
+      plan: { drying: 'lay', weights: { fit: 1, time: 0, yarn: 0 } },
+      pattern: { sizes: [], repeat: { stitches: 4, plus: 2 } },
+      evidence: [{ id: 'a' }, { id: 'b', massG: 12 }],
+      onMat: [],
+      dryings: [],
+      photos: [],
+      finished: { on: '2031-02-03', remark: '' },
+      people: [],
+      pace: { log: [], hours: [], away: [] },
+      progress: [],
+      left: [],
+      instructions: [],
+      report: { changes: '' },
+    };
+    const { plain, lost } = twoToThree.down({ version: 3, id: 'x', ...parts });
+    expect(plain).toEqual({
+      version: 2,
+      id: 'x',
+      plan: { drying: 'lay' },
+      pattern: { sizes: [] },
+      evidence: [{ id: 'a' }, { id: 'b' }],
+    });
+    expect(lost.map(({ field }) => field)).toEqual([
+      'plan.weights',
+      'pattern.repeat',
+      'evidence[1].massG',
+      'onMat',
+      'dryings',
+      'photos',
+      'finished',
+      'people',
+      'pace',
+      'progress',
+      'left',
+      'instructions',
+      'report',
+    ]);
+    expect(lost[2]).toEqual({
+      field: 'evidence[1].massG',
+      given: '12',
+      problem: 'version 2 cannot hold the mass of a specimen',
+    });
   });
 
   it('R22: a loss names the field, the value and what is lost', () => {
@@ -69,18 +136,21 @@ describe('migrations', () => {
     ]);
   });
 
-  it('R23: every version 1 record comes up as a record of the current version', () => {
+  it.each([
+    [1, anyVersionOne],
+    [2, anyVersionTwo],
+  ])('R23: every version %i record comes up as a record of the current version', (from, any) => {
     fc.assert(
-      fc.property(anyVersionOne, (old) => {
-        expect(garmentRecord.safeParse(migrateUp(old, 1)).success).toBe(true);
+      fc.property(any, (old) => {
+        expect(garmentRecord.safeParse(migrateUp(old, from)).success).toBe(true);
       }),
     );
   });
 
   it('R23: neither way throws on what is no record, nor changes what it was given', () => {
     fc.assert(
-      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), fc.jsonValue(), (rest, plan) => {
-        const plain = { ...rest, plan };
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), fc.jsonValue(), (rest, any) => {
+        const plain = { ...rest, plan: any, pattern: any, evidence: any };
         const before = structuredClone(plain);
         migrateUp(plain, 1);
         migrateDown(plain, 1);
@@ -99,23 +169,36 @@ describe('migrations', () => {
   });
 });
 
-describe('files of version 1', () => {
+describe('files of older versions', () => {
   const folder = new URL('./fixtures/', import.meta.url);
-  it.each(readdirSync(folder))(
-    'R25: %s opens, says so, and is washed in a way not said',
+  const versionOf = (name: string): number => Number(/\.v(\d+)\.json$/.exec(name)?.[1]);
+  const textOf = (name: string): string => readFileSync(new URL(name, folder), 'utf8');
+  const names = readdirSync(folder);
+
+  it('R25: there is a file of every older version', () => {
+    expect([...new Set(names.map(versionOf))].sort()).toEqual(STEPS.map(({ from }) => from));
+  });
+
+  it.each(names)('R25: %s opens, says so, and goes down again to what it was', (name) => {
+    const text = textOf(name);
+    const read = readRecord(text);
+    expect(read.ok ? [] : read.faults).toEqual([]);
+    if (!read.ok) return;
+    expect(read.value.migratedFrom).toBe(versionOf(name));
+    expect(read.value.notices).toEqual([
+      `This file was in version ${versionOf(name)}; it is saved in version 3 from now on.`,
+    ]);
+    expect(read.value.original).toBe(text);
+    const { plain, lost } = migrateDown(plainOf(read.value.record), versionOf(name));
+    expect(plain).toEqual(JSON.parse(text));
+    expect(lost).toEqual([]);
+  });
+
+  it.each(names.filter((name) => versionOf(name) === 1))(
+    'R25: %s of version 1 is washed in a way not said',
     (name) => {
-      const text = readFileSync(new URL(name, folder), 'utf8');
-      const read = readRecord(text);
-      expect(read.ok ? [] : read.faults).toEqual([]);
-      if (!read.ok) return;
-      expect(read.value.migratedFrom).toBe(1);
-      expect(read.value.notices).toEqual([
-        'This file was in version 1; it is saved in version 2 from now on.',
-      ]);
-      expect(read.value.original).toBe(text);
-      expect(read.value.record.plan.washing).toBe('not-said');
-      const { plain } = migrateDown(plainOf(read.value.record), 1);
-      expect(plain).toEqual(JSON.parse(text));
+      const read = readRecord(textOf(name));
+      expect(read.ok && read.value.record.plan.washing).toBe('not-said');
     },
   );
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyRecord } from '../arbitrary.ts';
+import { anyRecord } from '../arbitrary/index.ts';
 import { sample } from '../malformed/sample.ts';
 import { setAt } from '../malformed/set-at.ts';
 import type { GarmentRecord } from '../schema/index.ts';

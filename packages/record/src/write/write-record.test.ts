@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyRecord } from '../arbitrary.ts';
+import { anyRecord } from '../arbitrary/index.ts';
 import { emptyRecord } from '../make/empty-record.ts';
 import { readRecord } from '../read/read-record.ts';
 import type { GarmentRecord } from '../schema/index.ts';
@@ -45,7 +45,7 @@ describe('writeRecord', () => {
     expect(text.split('\n').slice(0, 5)).toEqual([
       '{',
       '  "format": "dryflat-garment",',
-      '  "version": 2,',
+      '  "version": 3,',
       '  "id": "x",',
       '  "name": "Ä “x”",',
     ]);
