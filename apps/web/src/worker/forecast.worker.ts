@@ -1,6 +1,6 @@
-/// <reference lib="webworker" />
 import { forecast, gaugeSteps } from '@dryflat/engine/garment';
 import { askForecast } from '@dryflat/record';
+import { answerLatest } from './answer-latest.ts';
 import { type Answer, type Ask, SEED } from './protocol.ts';
 
 const answer = ({ turn, record }: Ask): Answer => {
@@ -18,18 +18,4 @@ const answer = ({ turn, record }: Ask): Answer => {
   }
 };
 
-let latest: Ask | null = null;
-
-/** Questions that arrive while one is worked on wait; only the last of them is worked on next. */
-const work = (): void => {
-  if (latest === null) return;
-  const asked = latest;
-  latest = null;
-  postMessage(answer(asked));
-};
-
-addEventListener('message', (event: MessageEvent<Ask>) => {
-  const idle = latest === null;
-  latest = event.data;
-  if (idle) setTimeout(work, 0);
-});
+answerLatest(answer);
