@@ -1,56 +1,25 @@
 import { fail, ok, type Result } from '../units/index.ts';
-import { rangesOf } from './after-mat.ts';
 import { beforeSewing } from './before-sewing.ts';
 import { couldNot } from './could-not.ts';
 import { dimensionsDrawn } from './draws.ts';
 import { Effort } from './effort.ts';
 import { gentlerOf } from './gentler.ts';
 import type { GoingsOn } from './goings-on.ts';
-import { measured, restOf } from './measure.ts';
+import { kindsOf } from './kinds.ts';
+import { measurementsOf } from './measurements.ts';
 import { moreStock } from './more-stock.ts';
 import { naiveOrder } from './naive-order.ts';
-import { layOnMat } from './on-mat.ts';
+import { layOnMat, matReferences } from './on-mat.ts';
 import { orderOf } from './order.ts';
 import { openSheet } from './piece-sheet.ts';
-import { type PinnedPiece, pinPiece, scallopTolerance } from './pinned-piece.ts';
+import { pinPiece, scallopTolerance } from './pinned-piece.ts';
 import { placementsOf } from './placements.ts';
 import { rehearse } from './rehearsal.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
-import type {
-  BlockHooks,
-  BlockQuestion,
-  MeasurementPlanned,
-  PiecePlan,
-  PieceToBlock,
-} from './types.ts';
+import type { BlockHooks, BlockQuestion, PiecePlan, PieceToBlock } from './types.ts';
 
-const measurements = (
-  { state, rulers }: PinnedPiece,
-  drawn: ReturnType<typeof dimensionsDrawn>['drawn'],
-): MeasurementPlanned[] =>
-  rulers.map((ruler, k) => {
-    const { sheet, eq } = state;
-    const reached = measured(ruler, sheet.ring, eq.points);
-    const ranges = rangesOf(
-      ruler,
-      reached,
-      drawn.map((each) => each[k]!),
-      sheet.piece.after,
-    );
-    const { name, landmark, direction, targetMm } = ruler.dimension;
-    return {
-      name,
-      landmark,
-      direction,
-      restMm: restOf(ruler),
-      targetMm,
-      toleranceMm: ruler.tolerance,
-      ...ranges,
-      within: Math.abs(reached - targetMm) <= ruler.tolerance,
-    };
-  });
-
-const stopped = () =>
+/** What a stopped plan answers. */
+export const stopped = () =>
   fail({
     code: 'block-stopped',
     field: '',
@@ -97,16 +66,23 @@ export const planPiece = (
   effort.begin('more-pins');
   const more = stocked ? { more: [], iterations: 0 } : moreStock(state, standing, choosing);
   if (going.stopped()) return stopped();
+  const numbered = ordered.order.map((placement, k) => ({ placement, order: k + 1 }));
   const places = (of: (k: number) => { x: number; y: number }) =>
     sheet.ring.map((_, k) => lay.place(of(k)));
   return ok({
     name: piece.name,
     layers: piece.layers,
-    pins: pinsTold(state, ordered.order, lay, question, pinsForWires),
+    pins: pinsTold(
+      state,
+      numbered,
+      { lay, kinds: kindsOf(ordered.order, question.stock, pinsForWires) },
+      matReferences(question.mat),
+      [],
+    ),
     pinsForWires,
-    measurements: measurements(pinned, drawn.drawn),
+    measurements: measurementsOf(pinned, drawn.drawn),
     stretchUse: useTold(state, lay),
-    scallopMm: scallopsTold(standing, ordered.order),
+    scallopMm: scallopsTold(standing, numbered),
     couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
     movedPins: { thisOrder: ordered.moved, naiveOrder: naive.moved },
     moreStock: more.more,

@@ -1,41 +1,47 @@
 import type { Point } from '../garment/index.ts';
 import type { Standing } from './choose-pins.ts';
-import { kindsOf } from './kinds.ts';
-import { matReferences, type OnMat, type Reference } from './on-mat.ts';
+import type { OnMat, Reference } from './on-mat.ts';
 import { spanOf } from './outline-span.ts';
 import { placeIn } from './piece-sheet.ts';
 import type { PinState } from './pin-state.ts';
 import type { Placement } from './placements.ts';
 import { tapeDistances } from './tape.ts';
-import type { BlockQuestion, GapScallop, PinPlaced, StretchUse } from './types.ts';
+import type { GapScallop, PinKind, PinPlaced, StretchUse } from './types.ts';
 
 const heldOf = ({ sheet: { ring, piece } }: PinState, { nodes }: Placement) => {
   const [first, last] = [ring[nodes[0]!]!.rest, ring[nodes.at(-1)!]!.rest];
   return spanOf(piece.outline, { x: first.x, y: -first.y }, { x: last.x, y: -last.y });
 };
 
-/** The placements on the mat, in their order, each with its kind and its distances by tape. */
+/** A placement with its number among the steps. */
+export interface Numbered {
+  readonly placement: Placement;
+  readonly order: number;
+}
+
+/**
+ * The placements on the mat, in their order, each with its kind and its distances by tape: from what is in
+ * before it, with `before` all of them, and from what is on the mat itself.
+ */
 export const pinsTold = (
   state: PinState,
-  order: readonly Placement[],
-  lay: OnMat,
-  { stock, mat }: BlockQuestion,
-  pinsForWires: number,
+  steps: readonly Numbered[],
+  { lay, kinds }: { lay: Pick<OnMat, 'place'>; kinds: ReadonlyMap<Placement, PinKind> },
+  fixed: readonly Reference[],
+  before: readonly Reference[],
 ): PinPlaced[] => {
-  const kinds = kindsOf(order, stock, pinsForWires);
-  const fixed = matReferences(mat);
-  const placed: Reference[] = [];
-  return order.map((each, k): PinPlaced => {
+  const placed = [...before];
+  return steps.map(({ placement: each, order }): PinPlaced => {
     const at = lay.place(each.at);
     const from = tapeDistances(at, placed, fixed);
     const kind = kinds.get(each)!;
-    if (each.kind === 'pin') placed.push({ name: `pin ${k + 1}`, at });
+    if (each.kind === 'pin') placed.push({ name: `pin ${order}`, at });
     const [a, b] = [lay.place({ x: 0, y: 0 }), lay.place(each.along)];
     return {
       xMm: at.x,
       yMm: at.y,
       kind,
-      order: k + 1,
+      order,
       piece: state.sheet.piece.name,
       edge: state.sheet.ring[each.nodes[0]!]!.kind,
       on: heldOf(state, each),
@@ -49,13 +55,13 @@ export const pinsTold = (
 /** Scallops by the orders of the pins at both ends. */
 export const scallopsTold = (
   standing: Standing,
-  order: readonly Placement[],
+  steps: readonly Numbered[],
 ): { max: number; gaps: GapScallop[] } => {
   const orders = new Map<number, number>();
-  order.forEach(({ kind, nodes }, k) => {
-    const own = kind === 'wire' ? nodes.slice(1, -1) : nodes;
-    for (const node of own) if (!orders.has(node)) orders.set(node, k + 1);
-  });
+  for (const { placement, order } of steps) {
+    const own = placement.kind === 'wire' ? placement.nodes.slice(1, -1) : placement.nodes;
+    for (const node of own) if (!orders.has(node)) orders.set(node, order);
+  }
   return {
     max: standing.scallop,
     gaps: standing.gaps.map(({ from, to, scallop }) => ({
@@ -66,14 +72,14 @@ export const scallopsTold = (
   };
 };
 
-const pairs = (points: Float64Array, lay: OnMat): number[] =>
+const pairs = (points: Float64Array, lay: Pick<OnMat, 'place'>): number[] =>
   Array.from({ length: points.length / 2 }, (_, k) => {
     const { x, y } = lay.place(placeIn(points, k));
     return [x, y];
   }).flat();
 
 /** Use of what the fabric can do, with its worst place. */
-export const useTold = ({ sheet, eq }: PinState, lay: OnMat): StretchUse => {
+export const useTold = ({ sheet, eq }: PinState, lay: Pick<OnMat, 'place'>): StretchUse => {
   const { triangles } = sheet.mesh;
   let [max, worst] = [0, 0];
   eq.use.forEach((use, k) => {
