@@ -1,17 +1,8 @@
 import type { ForecastQuestion } from '@dryflat/engine/garment';
 import type { Yarn } from '../schema/index.ts';
+import { gramsOf } from '../text/grams.ts';
 
 type YarnPart = Pick<ForecastQuestion, 'fibres' | 'treatment' | 'weightClass' | 'metresPer100g'>;
-
-/** Grams of a yarn at hand; null unless every lot says what a skein weighs. */
-const gramsOf = ({ lots }: Yarn): number | null => {
-  const masses = lots.map(({ skeins, gramsEach }) =>
-    gramsEach === undefined ? null : skeins * gramsEach,
-  );
-  return masses.length === 0 || masses.includes(null)
-    ? null
-    : masses.reduce<number>((sum, mass) => sum + (mass ?? 0), 0);
-};
 
 /** Share of each yarn in the fabric, summing to 1: by mass where all masses are known, else alike. */
 const yarnShares = (yarns: readonly Yarn[]): number[] => {

@@ -1,14 +1,18 @@
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '../schema/index.ts';
+import { dryingFaults } from './drying-faults.ts';
 import { evidenceFaults } from './evidence-faults.ts';
 import { garmentFaults } from './garment-faults.ts';
 import { gaugeFaults } from './gauge-faults.ts';
 import { gradingFaults } from './grading-faults.ts';
 import { idFaults } from './id-faults.ts';
+import { matFaults } from './mat-faults.ts';
 import { patternFaults } from './pattern-faults.ts';
+import { photoFaults } from './photo-faults.ts';
 import { referenceFaults } from './reference-faults.ts';
 import { spanFaults } from './span-faults.ts';
 import { wearerFaults } from './wearer-faults.ts';
+import { workFaults } from './work-faults.ts';
 import { yarnFaults } from './yarn-faults.ts';
 
 export { isDoubt } from './doubt.ts';
@@ -24,6 +28,10 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
   yarnFaults,
   evidenceFaults,
   garmentFaults,
+  matFaults,
+  dryingFaults,
+  photoFaults,
+  workFaults,
 ];
 
 /**

@@ -4,7 +4,7 @@ import { fault } from './doubt.ts';
 
 type Placed = readonly [path: string, id: string];
 
-const placed = (path: string, list: readonly { readonly id: string }[]): Placed[] =>
+const placed = (path: string, list: readonly { readonly id: string }[] = []): Placed[] =>
   list.map(({ id }, at) => [`${path}[${at}].id`, id]);
 
 /** Groups of ids that are told apart by nothing else, each unique within its group. */
@@ -21,6 +21,20 @@ const groups = (record: GarmentRecord): Placed[][] => [
   placed('forecasts', record.forecasts),
   placed('outcomes', record.outcomes),
   placed('notes', record.notes),
+  placed('photos', record.photos),
+  placed('people', record.people),
+  placed('pace.log', record.pace?.log),
+  placed('instructions', record.instructions),
+  ...matGroups(record),
+];
+
+const matGroups = ({ onMat = [], dryings = [] }: GarmentRecord): Placed[][] => [
+  placed('onMat', onMat),
+  ...onMat.map(({ told }, at) => placed(`onMat[${at}].told`, told)),
+  placed('dryings', dryings),
+  ...dryings.map(({ thick }, at) => placed(`dryings[${at}].thick`, thick)),
+  ...dryings.map(({ weighings }, at) => placed(`dryings[${at}].weighings`, weighings)),
+  ...dryings.map(({ touches }, at) => placed(`dryings[${at}].touches`, touches)),
 ];
 
 /** Ids that stand twice where they must tell things apart. */

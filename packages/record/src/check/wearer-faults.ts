@@ -10,13 +10,21 @@ import { fault } from './doubt.ts';
 
 /** Faults of the body and of the fit that is wanted. */
 export const wearerFaults = (record: GarmentRecord): Fault[] => [
-  ...twice(record.wearer.body, 'wearer.body'),
+  ...bodyFaults(record, record.wearer, 'wearer.body'),
   ...twice(record.wearer.wanted, 'wearer.wanted'),
-  ...record.wearer.body.flatMap((each, at) => [
-    ...unlikelyBody(record.wearer, each, `wearer.body[${at}].mm`),
-    ...strangeBody(record, each, `wearer.body[${at}].landmark`),
-  ]),
   ...record.wearer.wanted.flatMap((each, at) => wantedFaults(record, each, `wearer.wanted[${at}]`)),
+  ...(record.people ?? []).flatMap((each, at) => bodyFaults(record, each, `people[${at}].body`)),
+];
+
+/** Somebody's body: the wearer's, or that of another whom it might fit. */
+type Somebody = Pick<Wearer, 'group' | 'body'>;
+
+const bodyFaults = (record: GarmentRecord, somebody: Somebody, path: string): Fault[] => [
+  ...twice(somebody.body, path),
+  ...somebody.body.flatMap((each, at) => [
+    ...unlikelyBody(somebody, each, `${path}[${at}].mm`),
+    ...strangeBody(record, each, `${path}[${at}].landmark`),
+  ]),
 ];
 
 const twice = (list: readonly { readonly landmark: string }[], path: string): Fault[] =>
@@ -35,15 +43,19 @@ const twice = (list: readonly { readonly landmark: string }[], path: string): Fa
         ];
   });
 
-const unlikelyBody = (wearer: Wearer, { landmark, mm }: BodyMeasure, path: string): Fault[] => {
-  const range = bodyRange(wearer.group, landmark);
+const unlikelyBody = (
+  { group }: Somebody,
+  { landmark, mm }: BodyMeasure,
+  path: string,
+): Fault[] => {
+  const range = bodyRange(group, landmark);
   if (range === null || (mm >= range[0] && mm <= range[1])) return [];
   return [
     fault(
       'doubt-body',
       path,
       mm,
-      `"${landmark}" of ${lengthText(mm)} is not to be expected of a ${wearer.group}`,
+      `"${landmark}" of ${lengthText(mm)} is not to be expected of a ${group}`,
       `Check the number and its unit; ${lengthText(range[0])} to ${lengthText(range[1])} is usual.`,
     ),
   ];

@@ -12,12 +12,15 @@ import { garmentRecord } from '../schema/index.ts';
 import { writeRecord } from '../write/write-record.ts';
 import type { MalformedCase } from './malformed-case.ts';
 import { sample } from './sample.ts';
+import { SENSE_OF_MAT } from './sense-of-mat.ts';
 import { SENSE_OF_PATTERN } from './sense-of-pattern.ts';
 import { SENSE_OF_THE_REST } from './sense-of-the-rest.ts';
 import { SENSE_OF_WEARER } from './sense-of-wearer.ts';
+import { SENSE_OF_WORK } from './sense-of-work.ts';
 import { setAt } from './set-at.ts';
 import { SHAPE_OF_GARMENT } from './shape-of-garment.ts';
 import { SHAPE_OF_WEARER_PATTERN } from './shape-of-wearer-pattern.ts';
+import { SHAPE_OF_WORK } from './shape-of-work.ts';
 import { SHAPE_OF_YARNS_EVIDENCE } from './shape-of-yarns-evidence.ts';
 
 /** Days, moments and base64 are checked by the schema's own patterns: the formats' names need no second check. */
@@ -31,8 +34,19 @@ const malformed = ({ path, value }: MalformedCase): unknown => setAt(sample(), p
 const titled = (cases: readonly MalformedCase[]) =>
   cases.map((each) => [`${each.title} (${each.path})`, each] as const);
 
-const SHAPE = [...SHAPE_OF_GARMENT, ...SHAPE_OF_WEARER_PATTERN, ...SHAPE_OF_YARNS_EVIDENCE];
-const SENSE = [...SENSE_OF_WEARER, ...SENSE_OF_PATTERN, ...SENSE_OF_THE_REST];
+const SHAPE = [
+  ...SHAPE_OF_GARMENT,
+  ...SHAPE_OF_WEARER_PATTERN,
+  ...SHAPE_OF_YARNS_EVIDENCE,
+  ...SHAPE_OF_WORK,
+];
+const SENSE = [
+  ...SENSE_OF_WEARER,
+  ...SENSE_OF_PATTERN,
+  ...SENSE_OF_THE_REST,
+  ...SENSE_OF_MAT,
+  ...SENSE_OF_WORK,
+];
 
 describe('the sample', () => {
   it('R40: has no fault and no doubt, so that every case differs in one place only', () => {

@@ -1,4 +1,5 @@
 import type { GarmentRecord } from '../schema/index.ts';
+import { sampleOfWork } from './sample-of-work.ts';
 
 /** A small record without fault or doubt, which the malformed ones differ from in one place each. */
 export const sample = (): GarmentRecord => ({
@@ -55,6 +56,7 @@ export const sample = (): GarmentRecord => ({
         values: [120, 120, 130],
       },
     ],
+    repeat: { stitches: 4, plus: 2, rows: 8 },
   },
   yarns: [
     {
@@ -80,6 +82,7 @@ export const sample = (): GarmentRecord => ({
       workedAsGarment: true,
       widthMm: 180,
       heightMm: 170,
+      massG: 14,
       washed: 'as-garment',
       readings: [
         {
@@ -136,6 +139,7 @@ export const sample = (): GarmentRecord => ({
     pinTo: [{ measurement: 'length', mm: 590 }],
     judgeAt: 'dried',
     finishBy: '2031-02-03',
+    weights: { fit: 1, time: 0.5, yarn: 0 },
   },
   forecasts: [
     {
@@ -155,4 +159,5 @@ export const sample = (): GarmentRecord => ({
     },
   ],
   notes: [{ id: 'n', text: 'A note.' }],
+  ...sampleOfWork(),
 });

@@ -6,11 +6,21 @@ const BY_NAME: readonly (readonly [RegExp, string])[] = [
   [/^percent$/, 'a share in percent'],
   [/^(count|stitches|rows|skeins|counts)$/, 'a count'],
   [/^values$/, 'a length in millimetres'],
-  [/^(on|finishBy)$/, 'a day like 2031-04-09'],
+  [/^(on|finishBy|away|from)$/, 'a day like 2031-04-09'],
   [/^weightClass$/, 'a whole yarn weight class'],
   [/^washes$/, 'a whole number of washes'],
   [/^(id|measurement|landmark|table)$/, 'a short id'],
+  [/^temperatureC$/, 'a temperature in °C'],
+  [/^(humidityPercent|air)$/, 'a relative humidity in percent'],
+  [/^share$/, 'a share from 0 to 1'],
+  [/^minutes$/, 'a number of minutes'],
+  [/^hours$/, 'a number of hours'],
+  [/^wet$/, 'a mass in grams'],
+  [/^data$/, 'a picture in base64'],
 ];
+
+/** Names that hold a moment where they hold a text. */
+const MOMENT = /^(begun|pinned|dried|turned|at)$/;
 
 const BY_TYPE: Readonly<Record<string, string>> = {
   string: 'a text',
@@ -28,6 +38,8 @@ const fieldName = (path: readonly PropertyKey[]): string =>
 export const expectedAt = (path: readonly PropertyKey[], type: string): string => {
   const bare = BY_TYPE[type] ?? 'another kind of value';
   const isList = type === 'array' || type === 'object';
+  if (type === 'string' && MOMENT.test(fieldName(path)))
+    return 'a moment like 2031-04-09T18:30:00Z';
   const byName = isList ? undefined : BY_NAME.find(([name]) => name.test(fieldName(path)))?.[1];
   return byName ?? bare;
 };

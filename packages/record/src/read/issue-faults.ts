@@ -90,22 +90,38 @@ const notAmong = (issue: Issue, value: unknown): Wrong => {
         : 'it is none of the choices here',
     mend:
       meant === null || choices.length === 1
-        ? `Write ${choices.length === 1 ? '' : 'one of '}${choices.map((each) => `"${each}"`).join(', ')}.`
-        : `Write "${meant}", or another of ${choices.map((each) => `"${each}"`).join(', ')}.`,
+        ? `Write ${expectation(issue)}.`
+        : `Write "${meant}", or another of ${quoted(choices)}.`,
   };
 };
 
-const outOfRange = (issue: Extract<Issue, { code: 'too_small' | 'too_big' }>): Wrong => {
+const quoted = (choices: readonly string[]): string =>
+  choices.map((each) => (/^\d+$/.test(each) ? each : `"${each}"`)).join(', ');
+
+type TooSmallOrBig = Extract<Issue, { code: 'too_small' | 'too_big' }>;
+
+const outOfRange = (issue: TooSmallOrBig): Wrong => {
   const bound = issue.code === 'too_small' ? issue.minimum : issue.maximum;
   if (issue.origin === 'string') return textTooLong(issue.code, Number(bound));
-  const side =
-    issue.code === 'too_small' ? (issue.inclusive ? 'at least' : 'more than') : 'at most';
+  const side = sideOf(issue);
+  if (issue.origin === 'array') return wrongLength(issue.exact ? 'exactly' : side, Number(bound));
   return {
     code: 'out-of-range',
     problem: `${expectation(issue)} must be ${side} ${String(bound)}`,
     mend: `Give ${expectation(issue)} of ${side} ${String(bound)}.`,
   };
 };
+
+const sideOf = ({ code, inclusive }: TooSmallOrBig): string => {
+  if (code === 'too_small') return inclusive ? 'at least' : 'more than';
+  return inclusive ? 'at most' : 'less than';
+};
+
+const wrongLength = (side: string, bound: number): Wrong => ({
+  code: 'wrong-length',
+  problem: `the list must have ${side} ${bound} entries`,
+  mend: `Give ${side} ${bound} entries.`,
+});
 
 const textTooLong = (code: 'too_small' | 'too_big', bound: number): Wrong =>
   code === 'too_small'
@@ -116,10 +132,20 @@ const textTooLong = (code: 'too_small' | 'too_big', bound: number): Wrong =>
         mend: `Shorten it to ${bound} letters.`,
       };
 
+/** Words and numbers that a value may be; of a union those of all its branches. */
 const choicesOf = (issue: Issue): string[] => {
   if (issue.code === 'invalid_value') return issue.values.map(String);
   const { options = [] } = issue as { options?: readonly unknown[] };
-  return options.map(String);
+  return options.length > 0 ? options.map(String) : branchesOf(issue).flatMap(choicesOf);
+};
+
+const branchesOf = (issue: Issue): readonly Issue[] =>
+  issue.code === 'invalid_union' ? (issue.errors ?? []).flat() : [];
+
+/** What a union takes beside its words: of `wet`, a mass. */
+const besides = (issue: Issue): string | null => {
+  const other = branchesOf(issue).find((each) => each.code === 'invalid_type');
+  return other === undefined ? null : expectedAt(issue.path, expects(other));
 };
 
 const expects = (issue: Issue): string => {
@@ -130,9 +156,10 @@ const expects = (issue: Issue): string => {
 
 const expectation = (issue: Issue): string => {
   const choices = choicesOf(issue);
-  if (choices.length === 1) return `"${choices[0]}"`;
-  if (choices.length > 1) return `one of ${choices.map((each) => `"${each}"`).join(', ')}`;
-  return expectedAt(issue.path, expects(issue));
+  if (choices.length === 1) return quoted(choices);
+  if (choices.length === 0) return expectedAt(issue.path, expects(issue));
+  const other = besides(issue);
+  return `${other === null ? '' : `${other}, or `}one of ${quoted(choices)}`;
 };
 
 const kindOf = (value: unknown): string => {

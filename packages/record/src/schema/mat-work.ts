@@ -73,7 +73,7 @@ export const matWork = z.strictObject({
   /** The step that is shown; the number of steps when all are done. */
   at: z.int().min(0).max(10_000),
   told: z.array(matTold).max(500),
-  /** What was still in the box when that was said, for the steps to come. */
+  /** What is still in the box, once that was said: each pin that goes in is taken from it. */
   left: pinStock.optional(),
   /** Pins that went in beside the plan. */
   extra: pinCounts.optional(),
