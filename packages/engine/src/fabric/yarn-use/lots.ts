@@ -1,0 +1,170 @@
+import { MOST_SHORT } from './assumptions.ts';
+import type { DoubtColumns } from './columns.ts';
+import { gramsOf, metresOf } from './draws.ts';
+import { heldGrams, lotTerms } from './held.ts';
+import { chanceShort } from './short.ts';
+import { neededTerms, returnedTerms } from './terms.ts';
+import type { LotAdvice, YarnLot, YarnStock, YarnWork } from './types.ts';
+
+/** Grams over the draws. */
+type Column = Float64Array;
+
+interface Supply {
+  readonly lot: YarnLot;
+  readonly grams: Column;
+}
+
+/** More ways to share parts among lots than this are not tried one by one. */
+const MOST_WAYS = 4096;
+
+const plus = (a: Column, b: Column): Column => a.map((value, i) => value + b[i]!);
+
+const middle = (column: Column): number =>
+  column.reduce((sum, each) => sum + each, 0) / column.length;
+
+/** Grams of each part; the extras go with the part that takes most. */
+const partNeeds = (columns: DoubtColumns, work: YarnWork): Column[] => {
+  const perGram = columns.log('metres').map(Math.exp);
+  const terms = neededTerms(work);
+  const grams = (part: number) =>
+    gramsOf(
+      metresOf(
+        columns,
+        terms.filter((term) => term.part === part),
+      ),
+      perGram,
+    );
+  const parts = work.parts.map((_, part) => grams(part));
+  const largest = parts.reduce(
+    (best, each, k) => (middle(each) > middle(parts[best]!) ? k : best),
+    0,
+  );
+  return parts.map((each, k) => (k === largest ? plus(each, grams(-1)) : each));
+};
+
+/** What lot each part is knit from, as indices; every way in turn. */
+function* ways(parts: number, lots: number): Generator<readonly number[]> {
+  for (let code = 0; code < lots ** parts; code++)
+    yield Array.from({ length: parts }, (_, k) => Math.floor(code / lots ** k) % lots);
+}
+
+/** The least of supply over need among the lots, by their means. */
+const slack = (
+  way: readonly number[],
+  needs: readonly number[],
+  held: readonly number[],
+): number => {
+  const used = held.map((_, lot) =>
+    needs.reduce((sum, need, k) => sum + (way[k] === lot ? need : 0), 0),
+  );
+  return Math.min(...held.map((grams, lot) => (used[lot] === 0 ? Infinity : grams / used[lot]!)));
+};
+
+const bestWay = (
+  needs: readonly Column[],
+  supplies: readonly Supply[],
+): readonly number[] | null => {
+  if (needs.length === 0 || supplies.length ** needs.length > MOST_WAYS) return null;
+  const [need, held] = [needs.map(middle), supplies.map(({ grams }) => middle(grams))];
+  let best: { way: readonly number[]; slack: number } | null = null;
+  for (const way of ways(needs.length, supplies.length)) {
+    const least = slack(way, need, held);
+    if (best === null || least > best.slack) best = { way, slack: least };
+  }
+  return best?.way ?? null;
+};
+
+/** Chance that some lot runs out before its parts are done. */
+const chanceOfWay = (
+  way: readonly number[],
+  needs: readonly Column[],
+  supplies: readonly Supply[],
+): number => {
+  const { length } = supplies[0]!.grams;
+  let short = 0;
+  for (let i = 0; i < length; i++) {
+    const left = supplies.map(({ grams }) => grams[i]!);
+    needs.forEach((need, k) => {
+      left[way[k]!]! -= need[i]!;
+    });
+    if (left.some((grams) => grams < 0)) short++;
+  }
+  return short / length;
+};
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const byPartSentence = (parts: LotAdvice['parts']): string => {
+  const lots = [...new Set(parts.map(({ dyeLot }) => dyeLot))];
+  const said = lots.map(
+    (lot) =>
+      `${list(parts.filter((each) => each.dyeLot === lot).map(({ part }) => part))} from lot ${lot}`,
+  );
+  return `No lot suffices alone. Knit ${list(said)}: no part then changes lot.`;
+};
+
+const MIXED =
+  'No part can be kept to one lot with safety. Knit both lots alternately, two rows of each, wherever they meet (common practice, no source).';
+const SHORT = 'Even all lots together are not enough.';
+
+/**
+ * Which dye lots to knit from: one that suffices alone, else a share of whole parts among lots, else
+ * lots mixed. Chances are those of the draws; `MOST_SHORT` decides.
+ */
+export const lotAdvice = (
+  columns: DoubtColumns,
+  work: YarnWork,
+  { lots }: YarnStock,
+): LotAdvice => {
+  const supplies = lots
+    .map((lot): Supply => ({ lot, grams: heldGrams(columns, lotTerms(lot)) }))
+    .filter(({ grams }) => middle(grams) > 0);
+  if (supplies.length === 0)
+    return { alone: [], kind: 'no-lots', parts: [], sentence: 'No dye lot is known.' };
+  const returned = gramsOf(
+    metresOf(columns, returnedTerms(work)),
+    columns.log('metres').map(Math.exp),
+  );
+  const needs = partNeeds(columns, work);
+  const all = needs.reduce(plus, new Float64Array(columns.n));
+  const alone = supplies
+    .map(({ lot, grams }) => ({
+      dyeLot: lot.dyeLot,
+      chanceShort: chanceShort(all, returned, grams),
+    }))
+    .filter((each) => each.chanceShort < MOST_SHORT)
+    .sort((a, b) => a.chanceShort - b.chanceShort);
+  const one = alone[0];
+  if (one !== undefined)
+    return {
+      alone,
+      kind: 'one',
+      parts: work.parts.map(({ name }) => ({ part: name, dyeLot: one.dyeLot })),
+      sentence: `Lot ${one.dyeLot} suffices alone.`,
+    };
+  return shared(
+    work,
+    needs,
+    supplies,
+    chanceShort(all, returned, supplies.map(({ grams }) => grams).reduce(plus)),
+  );
+};
+
+const shared = (
+  work: YarnWork,
+  needs: readonly Column[],
+  supplies: readonly Supply[],
+  shortOfAll: number,
+): LotAdvice => {
+  const none = { alone: [], parts: [] } as const;
+  if (shortOfAll > 0.5) return { ...none, kind: 'short', sentence: SHORT };
+  const way = bestWay(needs, supplies);
+  if (way === null || chanceOfWay(way, needs, supplies) >= Math.max(MOST_SHORT, shortOfAll))
+    return { ...none, kind: 'mixed', sentence: MIXED };
+  const parts = work.parts.map(({ name }, k) => ({
+    part: name,
+    dyeLot: supplies[way[k]!]!.lot.dyeLot,
+  }));
+  return { alone: [], kind: 'by-part', parts, sentence: byPartSentence(parts) };
+};
