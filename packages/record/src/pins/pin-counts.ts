@@ -56,9 +56,9 @@ export const pinsIn = (work: MatWork): PinCounts =>
   ]);
 
 /** Pins taken out, over all pieces that were on the mat. */
-export const pinsOut = ({ onMat = [] }: GarmentRecord): PinCounts =>
+export const pinsOut = ({ onMat = [] }: Pick<GarmentRecord, 'onMat'>): PinCounts =>
   sum(onMat.map(({ out = NONE }) => out));
 
 /** Pins that went in and are not out, over all pieces; a piece not unpinned yet misses all of its pins. */
-export const pinsMissing = ({ onMat = [] }: GarmentRecord): PinCounts =>
+export const pinsMissing = ({ onMat = [] }: Pick<GarmentRecord, 'onMat'>): PinCounts =>
   sum(onMat.map((work) => beyond(pinsIn(work), work.out ?? NONE)));
