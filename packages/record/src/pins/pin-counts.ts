@@ -35,25 +35,53 @@ export const beyond = (a: PinCounts, b: PinCounts): PinCounts =>
 export const pinTotal = (counts: PinCounts): number =>
   counts.straight + counts.tPins + counts.combs + counts.wires;
 
-/** Pins that hold the ends of those wires that are in: all of `pinsForWires` once all wires are. */
-const pinsAtWires = ({ steps, pinsForWires }: MatWork): number => {
-  const wires = steps.filter(({ kind }) => kind === 'wire');
-  const placed = wires.filter(({ done }) => done === 'in').length;
-  return placed === 0 ? 0 : Math.ceil((pinsForWires * placed) / wires.length);
+type Wires = Pick<MatWork, 'steps' | 'pinsForWires'>;
+
+const wireLength = ({ kind, along }: MatStep): number =>
+  kind === 'wire' ? (along?.lengthMm ?? 1) : 0;
+
+/**
+ * Straight pins that hold each step that is a wire, 0 for the others: `pinsForWires` shared out by
+ * length in whole pins, so that together they are all of them. None where no step is a wire.
+ */
+export const pinsForEachWire = ({ steps, pinsForWires }: Wires): number[] => {
+  const all = steps.reduce((sum, step) => sum + wireLength(step), 0);
+  let [run, given] = [0, 0];
+  return steps.map((step) => {
+    run += wireLength(step);
+    const due = all === 0 ? 0 : Math.round((pinsForWires * run) / all) - given;
+    given += due;
+    return due;
+  });
+};
+
+const countOf = (work: Wires, counts: (step: MatStep) => boolean): PinCounts => {
+  const forWires = pinsForEachWire(work);
+  return sum(
+    work.steps.flatMap((step, at) =>
+      counts(step)
+        ? [
+            { ...NONE, [KIND_OF[step.kind]]: 1 },
+            { ...NONE, straight: forWires[at] ?? 0 },
+          ]
+        : [],
+    ),
+  );
 };
 
 /**
  * Pins of one piece that went into the mat: steps that are in, pins beside the plan, and straight pins
- * at the ends of the wires that are in. Taking pins out does not lower it.
+ * at the wires that are in. Taking pins out does not lower it.
  */
-export const pinsIn = (work: MatWork): PinCounts =>
-  sum([
-    ...work.steps
-      .filter(({ done }) => done === 'in')
-      .map(({ kind }) => ({ ...NONE, [KIND_OF[kind]]: 1 })),
+export const pinsIn = (work: Wires & Pick<MatWork, 'extra'>): PinCounts =>
+  add(
+    countOf(work, ({ done }) => done === 'in'),
     work.extra ?? NONE,
-    { ...NONE, straight: pinsAtWires(work) },
-  ]);
+  );
+
+/** Pins of one piece that the plan still has to place. */
+export const pinsToCome = (work: Wires): PinCounts =>
+  countOf(work, ({ done }) => done === undefined);
 
 /** Pins taken out, over all pieces that were on the mat. */
 export const pinsOut = ({ onMat = [] }: Pick<GarmentRecord, 'onMat'>): PinCounts =>

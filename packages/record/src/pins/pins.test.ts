@@ -5,7 +5,14 @@ import { faultsOf } from '../check/faults-of.ts';
 import { sample } from '../malformed/sample.ts';
 import type { GarmentRecord, MatWork } from '../schema/index.ts';
 import { finishFaults } from './finish-faults.ts';
-import { pinsIn, pinsMissing, pinsOut, pinTotal } from './pin-counts.ts';
+import {
+  pinsForEachWire,
+  pinsIn,
+  pinsMissing,
+  pinsOut,
+  pinsToCome,
+  pinTotal,
+} from './pin-counts.ts';
 import { pinWords } from './pin-words.ts';
 
 const NONE = { straight: 0, tPins: 0, combs: 0, wires: 0 };
@@ -22,13 +29,28 @@ describe('counting pins', () => {
     });
   });
 
-  it('R80: pins at wires count with the wires that are in, rounded up', () => {
+  it('R80: pins at wires are shared out by length, and count with the wires that are in', () => {
     const [wire] = work().steps;
     if (wire === undefined) throw new Error('the sample has a wire');
     const { done: _, ...waiting } = wire;
-    const half = { ...work(), steps: [wire, waiting], extra: NONE, pinsForWires: 5 };
-    expect(pinsIn(half)).toEqual({ ...NONE, straight: 3, wires: 1 });
-    expect(pinsIn({ ...half, steps: [waiting] })).toEqual(NONE);
+    const long = { ...waiting, along: { lengthMm: 800, dx: 1, dy: 0 } };
+    const half = { ...work(), steps: [wire, long], extra: NONE, pinsForWires: 6 };
+    expect(pinsForEachWire(half)).toEqual([2, 4]);
+    expect(pinsIn(half)).toEqual({ ...NONE, straight: 2, wires: 1 });
+    expect(pinsToCome(half)).toEqual({ ...NONE, straight: 4, wires: 1 });
+    expect(pinsIn({ ...half, steps: [long] })).toEqual(NONE);
+  });
+
+  it('R80: pins of all wires together are the pins for wires, none for a step that is no wire', () => {
+    fc.assert(
+      fc.property(anyWork, (any) => {
+        const each = pinsForEachWire(any);
+        const wires = any.steps.map(({ kind }) => kind === 'wire');
+        const total = each.reduce((sum, count) => sum + count, 0);
+        expect(total).toBe(wires.includes(true) ? any.pinsForWires : 0);
+        expect(each.every((count, at) => count >= 0 && (wires[at] || count === 0))).toBe(true);
+      }),
+    );
   });
 
   it('R80: placing one more raises one kind by one, and by none is anything lowered', () => {
