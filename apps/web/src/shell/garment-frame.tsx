@@ -9,24 +9,50 @@ import { SHELF } from './hash.ts';
 import { Hem } from './hem.tsx';
 import { KeepingLine } from './keeping-line.tsx';
 import { Loading } from './loading.tsx';
+import { PinningLine } from './pinning-line.tsx';
 import type { PlaceName } from './place-names.ts';
 import { PLACES } from './places.ts';
 import { SkipLink } from './skip-link.tsx';
 import { useArrival } from './use-arrival.ts';
+import { useUndoKeys } from './use-undo-keys.ts';
 
-/** One garment: its bar, its name, the place that is open, and the hem. */
+/** One garment: its bar, its name, the place that is open, and the hem; pins go in with the whole screen. */
 export const GarmentFrame = ({ id, place }: { id: string; place: PlaceName }) => (
   <GarmentProvider id={id} missing={<Missing />}>
-    <ForecastProvider>
-      <div className="df-frame">
-        <SkipLink />
-        <GarmentHead />
-        <Content place={place} />
-        <Hem id={id} place={place} />
-      </div>
-    </ForecastProvider>
+    {place === 'pinning' ? (
+      <WholeScreen />
+    ) : (
+      <ForecastProvider>
+        <div className="df-frame">
+          <SkipLink />
+          <GarmentHead />
+          <Content place={place} />
+          <Hem id={id} place={place} />
+        </div>
+      </ForecastProvider>
+    )}
   </GarmentProvider>
 );
+
+/** A place that has the screen to itself: no bar, no hem, no forecast that is worked out beside it. */
+const WholeScreen = () => {
+  const { record } = useGarment();
+  const { label, Screen } = PLACES.pinning;
+  const heading = useArrival<HTMLHeadingElement>(`${label}: ${record.name}`, 'pinning');
+  useUndoKeys();
+  return (
+    <main className="df-whole" id="main" tabIndex={-1}>
+      <h1 className="df-unseen" ref={heading} tabIndex={-1}>
+        {label}: {record.name || 'No name yet'}
+      </h1>
+      <Broken>
+        <Suspense fallback={<Loading />}>
+          <Screen />
+        </Suspense>
+      </Broken>
+    </main>
+  );
+};
 
 const Content = ({ place }: { place: PlaceName }) => {
   const { record, readOnly } = useGarment();
@@ -43,6 +69,7 @@ const Content = ({ place }: { place: PlaceName }) => {
         <p className="df-soft">{kindName(record.kind, words)}</p>
         <KeepingLine />
         <HalfTypedLine />
+        <PinningLine />
       </div>
       {readOnly && (
         <Notice tone="unsure">

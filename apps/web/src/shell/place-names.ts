@@ -7,6 +7,8 @@ export const PLACE_NAMES = [
   'evidence',
   'pieces',
   'mat',
+  'pinning',
+  'dry',
   'after',
 ] as const;
 

@@ -23,5 +23,7 @@ export const PLACES: Readonly<Record<PlaceName, Place>> = {
   evidence: place('Evidence', 'evidence', () => import('../screens/evidence/index.tsx')),
   pieces: place('Pieces', 'pieces', () => import('../screens/pieces/index.tsx')),
   mat: place('Mat', 'mat', () => import('../screens/mat/index.tsx')),
+  pinning: place('Pinning', 'mat', () => import('../screens/pinning/index.tsx')),
+  dry: place('Dry', 'dry', () => import('../screens/dry/index.tsx')),
   after: place('After', 'after', () => import('../screens/after/index.tsx')),
 };

@@ -1,4 +1,5 @@
 import { bringUpToDate } from './bring-up-to-date.ts';
+import { forgetNotes } from './device-note.ts';
 import { type GarmentStore, garmentStore } from './garment-store.ts';
 import { type KeptDoc, keepDoc } from './keep.ts';
 import { type ShelfStore, shelfStore } from './shelf-store.ts';
@@ -60,6 +61,7 @@ export const eraseDevice = async (): Promise<void> => {
   const { entries } = await openShelf();
   for (const { id } of entries()) await eraseGarment(id);
   await shelfDoc?.erase();
+  forgetNotes();
   localStorage.removeItem('dryflat-view');
   localStorage.removeItem('dryflat-unfinished-name');
 };

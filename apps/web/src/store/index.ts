@@ -1,4 +1,5 @@
 export { eraseDevice, openShelf } from './device.ts';
+export { noteDevice, useDeviceNote } from './device-note.ts';
 export {
   type Garment,
   GarmentProvider,

@@ -11,11 +11,12 @@ import {
   useLengths,
 } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
-import type { MatChoices } from '../../worker/mat/index.ts';
+import { StartPinning } from '../pinning/start-pinning.tsx';
 import { AtHandForm } from './at-hand.tsx';
 import { ChosenPin } from './chosen-pin.tsx';
 import { Legend } from './legend.tsx';
 import './mat.css';
+import { useMatChoices } from './mat-choices.ts';
 import { countOf, PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.ts';
 import { Measures } from './measures.tsx';
 import { type MovedPin, movedFrom } from './moved-pins.ts';
@@ -30,10 +31,9 @@ import { type Mat, type Planning, useMat } from './use-mat.ts';
 /** A piece on its mat: which pins where, in which order, and what it will not do. */
 const Screen = () => {
   const { record, change, readOnly } = useGarment();
-  const [piece, setPiece] = useState<string | null>(null);
-  const [gentle, setGentle] = useState(true);
+  const [choices, choose] = useMatChoices(record.id);
+  const { piece, gentle } = choices;
   const { stock = USUAL_STOCK, mat: board = USUAL_MAT, sewn = false } = record.plan;
-  const choices = useMemo((): MatChoices => ({ piece, gentle }), [piece, gentle]);
   const save = useCallback(
     (pins: readonly MovedPin[]): void =>
       change((draft) => {
@@ -51,7 +51,7 @@ const Screen = () => {
           <ChoiceChips
             label="Which piece"
             value={piece ?? mat.planned?.piece.name ?? null}
-            onChange={setPiece}
+            onChange={(name) => choose({ piece: name })}
             choices={names.map((name) => ({ value: name, label: pieceWord(name) }))}
           />
         )}
@@ -59,7 +59,7 @@ const Screen = () => {
           <ChoiceChips
             label="How far to pull"
             value={gentle ? 'gently' : 'to measure'}
-            onChange={(value) => setGentle(value === 'gently')}
+            onChange={(value) => choose({ gentle: value === 'gently' })}
             choices={[
               { value: 'gently', label: 'Gently', note: 'No more than is called safe' },
               { value: 'to measure', label: 'To measure', note: 'As far as the fabric goes' },
@@ -98,6 +98,7 @@ const Screen = () => {
           cancel={mat.cancel}
         />
       </Card>
+      <StartPinning mat={mat} gentle={gentle} />
       {mat.planned && <OnMat mat={mat} />}
     </>
   );

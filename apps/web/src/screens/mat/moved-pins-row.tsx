@@ -14,6 +14,9 @@ export const MovedPins = ({ mat, moved }: { mat: Mat; moved: ReadonlySet<number>
       {moved.size > 0 && <span>You moved {pinWords(moved.size)}.</span>}
       {mat.lost > 0 && <span>This plan has no place for {pinWords(mat.lost)} that you moved.</span>}
       {around > 0 && <span>The plan goes around {pinWords(around)} that you moved.</span>}
+      {readOnly && moved.size > 0 && (
+        <span>This record is only shown here: the move is not kept.</span>
+      )}
       {toPlan > 0 && !readOnly && (
         <Button onPress={mat.planAround}>Plan around {toPlan === 1 ? 'it' : 'them'}</Button>
       )}

@@ -5,13 +5,14 @@ import type { Planned } from '../../worker/mat/index.ts';
 import { useSentences } from '../result/craft-sentence.ts';
 import { percent } from './mat-words.ts';
 
-/** Sentences of the plan begin with or hold the name of a landmark by its id. */
-const useNamed = (planned: Planned): ((text: string) => string) => {
+const useNamed = (planned: Planned): ((text: string) => string) =>
+  useNamedText(planned.plan.measurements.map(({ landmark }) => landmark));
+
+/** Sentences of a plan begin with or hold the name of a landmark by its id. */
+export const useNamedText = (landmarks: readonly string[]): ((text: string) => string) => {
   const { words } = useView();
   const { own } = useSentences();
-  const ids = planned.plan.measurements
-    .map(({ landmark }) => landmark)
-    .sort((a, b) => b.length - a.length);
+  const ids = [...landmarks].sort((a, b) => b.length - a.length);
   return (text) => {
     const named = ids.reduce(
       (told, id) =>

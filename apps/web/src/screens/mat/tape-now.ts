@@ -10,15 +10,14 @@ const CORNERS: Readonly<Record<string, (mat: MatSpec) => Xy>> = {
   'bottom right': ({ widthMm, heightMm }) => [widthMm, heightMm],
 };
 
-/** Where a reference of the plan lies now; null for one that is not known. */
-const placeOf = (
+/** Where a reference of the plan lies; null for one that is not known. `pinAt`: a pin's place by its number. */
+export const referencePlace = (
   name: string,
-  pins: readonly PinPlaced[],
-  places: PinPlaces,
+  pinAt: (order: number) => Xy | null,
   mat: MatSpec,
 ): Xy | null => {
   const pin = /^pin (\d+)$/.exec(name);
-  if (pin) return places[pins.findIndex(({ order }) => order === Number(pin[1]))] ?? null;
+  if (pin) return pinAt(Number(pin[1]));
   const corner = /^(top|bottom) (left|right) corner of the mat$/.exec(name);
   if (corner) return CORNERS[`${corner[1]} ${corner[2]}`]?.(mat) ?? null;
   const tile = /^tile crossing (\d+) from the left, (\d+) from the top$/.exec(name);
@@ -32,8 +31,11 @@ export const tapeNow = (
   pins: readonly PinPlaced[],
   places: PinPlaces,
   mat: MatSpec,
-): { readonly name: string; readonly mm: number }[] =>
-  from.map(({ name, mm }) => {
-    const at = placeOf(name, pins, places, mat);
+): { readonly name: string; readonly mm: number }[] => {
+  const pinAt = (order: number): Xy | null =>
+    places[pins.findIndex((each) => each.order === order)] ?? null;
+  return from.map(({ name, mm }) => {
+    const at = referencePlace(name, pinAt, mat);
     return { name, mm: at === null ? mm : Math.hypot(at[0] - x, at[1] - y) };
   });
+};

@@ -8,6 +8,7 @@ const PLACE_OF: readonly (readonly [RegExp, PlaceName])[] = [
   [/^evidence\b/, 'evidence'],
   [/^pieces\b/, 'pieces'],
   [/^(outcomes|notes|forecasts)\b/, 'after'],
+  [/^(dryings|finished)\b/, 'dry'],
   [/^plan\b/, 'forecast'],
 ];
 
@@ -23,5 +24,7 @@ export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
   evidence: 'Evidence',
   pieces: 'Pieces',
   mat: 'Mat',
+  pinning: 'Pinning',
+  dry: 'Dry',
   after: 'After',
 };

@@ -69,6 +69,7 @@ const move = ({ turn, places }: MoveAsk): MatTold | null => {
 const answer = (asked: MatAsk): MatTold | null => {
   try {
     if (asked.kind === 'plan') return plan(asked);
+    if (asked.kind === 'again') throw new Error('not yet');
     return asked.kind === 'open' ? open(asked) : move(asked);
   } catch (error) {
     const message = error instanceof Error ? error.message : `${error}`;

@@ -1,10 +1,12 @@
 import type { GarmentRecord } from '@dryflat/record';
 import { died, type MatWorker } from './mat-worker.ts';
-import type { MatChoices, MatTold } from './protocol.ts';
+import type { AgainQuestion, MatAsk, MatChoices, MatTold } from './protocol.ts';
 
 export interface Planner {
   /** Ends what is being worked on and plans this instead. */
   readonly ask: (record: GarmentRecord, choices: MatChoices) => void;
+  /** Likewise, and plans the rest of a piece that is half pinned. */
+  readonly again: (question: AgainQuestion) => void;
   /** Ends what is being worked on; nothing more is told of it. */
   readonly stop: () => void;
 }
@@ -37,14 +39,16 @@ export const planner = (make: () => MatWorker, tell: (told: MatTold) => void): P
     };
     return started;
   };
+  const send = (asked: (turn: number) => MatAsk): void => {
+    if (busy) end();
+    turn += 1;
+    busy = true;
+    worker ??= start();
+    worker.postMessage(asked(turn));
+  };
   return {
-    ask: (record, choices) => {
-      if (busy) end();
-      turn += 1;
-      busy = true;
-      worker ??= start();
-      worker.postMessage({ kind: 'plan', turn, record, choices });
-    },
+    ask: (record, choices) => send((turn) => ({ kind: 'plan', turn, record, choices })),
+    again: (question) => send((turn) => ({ kind: 'again', turn, question })),
     stop: end,
   };
 };

@@ -1,9 +1,15 @@
 import type {
   BlockPlan,
   EdgeKind,
+  InMat,
+  Learned,
+  MatReading,
   MatSpec,
   PiecePlan,
   PieceToBlock,
+  Replanned,
+  ReplanQuestion,
+  Stock,
 } from '@dryflat/engine/blocking';
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
@@ -48,7 +54,33 @@ export interface MoveAsk {
   readonly places: Places;
 }
 
-export type MatAsk = PlanAsk | OpenAsk | MoveAsk;
+/** What is in the mat and what was told of it: the rest is to be planned from there. */
+export interface AgainQuestion {
+  readonly record: GarmentRecord;
+  readonly piece: string;
+  readonly gentle: boolean;
+  /** True: places are of the piece with left and right exchanged, and so is the answer. */
+  readonly mirrored: boolean;
+  readonly mat: MatSpec;
+  readonly inMat: readonly InMat[];
+  readonly readings: readonly MatReading[];
+  readonly left: Stock;
+  readonly before: NonNullable<ReplanQuestion['before']>;
+}
+
+export interface AgainAsk {
+  readonly kind: 'again';
+  readonly turn: number;
+  readonly question: AgainQuestion;
+}
+
+export type MatAsk = PlanAsk | OpenAsk | MoveAsk | AgainAsk;
+
+/** What was learned, and the steps that are still to come. */
+export interface Again {
+  readonly learned: Pick<Learned, 'changes' | 'readAgain' | 'notices'>;
+  readonly replanned: Replanned;
+}
 
 /** What does not change while pins are moved. */
 export interface Cloth {
@@ -99,5 +131,6 @@ export type MatTold =
   | { readonly kind: 'plan'; readonly turn: number; readonly planned: Planned }
   | { readonly kind: 'open'; readonly turn: number; readonly cloth: Cloth; readonly lying: Lying }
   | { readonly kind: 'lying'; readonly turn: number; readonly lying: Lying; readonly ms: number }
+  | { readonly kind: 'again'; readonly turn: number; readonly again: Again }
   | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
   | { readonly kind: 'broken'; readonly turn: number; readonly message: string };
