@@ -1,11 +1,15 @@
 import { readFileSync } from 'node:fs';
+import { forecastDrying } from '@dryflat/engine/drying';
 import { bodyFromTable } from '@dryflat/engine/garment';
 import { describe, expect, it } from 'vitest';
 import { askForecast } from './ask/ask-forecast.ts';
 import { faultsOf } from './check/faults-of.ts';
+import { askDrying } from './dry/index.ts';
 import { EXAMPLES, findExample } from './examples.ts';
+import { finishFaults, pinsMissing, pinWords } from './pins/index.ts';
 import { questionsOf } from './questions/span-questions.ts';
 import { readRecord } from './read/read-record.ts';
+import type { GarmentRecord } from './schema/index.ts';
 import { writeRecord } from './write/write-record.ts';
 
 const fileOf = (slug: string): string =>
@@ -76,5 +80,31 @@ describe('the examples together', () => {
     expect(new Set(records.map(({ plan }) => plan.judgeAt))).toEqual(
       new Set(['dried', 'worn', 'rewashed']),
     );
+  });
+
+  it('R34: show the work after the last stitch, and what bears on what to do next', () => {
+    const records = EXAMPLES.map(({ record }) => record);
+    const parts = ['onMat', 'dryings', 'finished', 'people', 'pace', 'progress'] as const;
+    const others = ['left', 'instructions', 'report'] as const;
+    for (const part of [...parts, ...others])
+      expect([part, records.some((record) => record[part] !== undefined)]).toEqual([part, true]);
+    expect(records.some(({ evidence }) => evidence.some(({ massG }) => massG !== undefined))).toBe(
+      true,
+    );
+  });
+});
+
+describe('the hayloft pullover', () => {
+  const record = findExample('hayloft-pullover')?.record as GarmentRecord;
+
+  it('R34: has every pin accounted for, one of them as lost', () => {
+    expect(finishFaults(record)).toEqual([]);
+    expect(pinWords(pinsMissing(record))).toBe('1 straight pin');
+  });
+
+  it('R34: dried as its weighings say, with nothing strange about them', () => {
+    const asked = askDrying(record, 'd1');
+    const forecast = asked.ok ? forecastDrying(asked.value, { draws: 500 }) : asked;
+    expect(forecast.ok ? forecast.value.notices : forecast.faults).toEqual([]);
   });
 });
