@@ -6,6 +6,7 @@ const rooms = [
   ['apps/cli', '^apps/cli/'],
   ['apps/server', '^apps/server/'],
   ['apps/web', '^apps/web/'],
+  ['paper', '^packages/paper/'],
   ['record', '^packages/record/'],
   ['routes', '^packages/engine/src/routes/'],
   ['blocking', '^packages/engine/src/blocking/'],

@@ -1,13 +1,24 @@
 import type { GarmentKind, OutlineSizes } from '@dryflat/engine/garment';
+import {
+  type Drawing,
+  dimensionSentence,
+  drawingOf,
+  type ForecastSizes,
+  fullName,
+  NARROW,
+  type PlacedCell,
+  type PlacedDimension,
+  type Plan,
+  type PlanOptions,
+  planOf,
+  shortName,
+  type Words,
+} from '@dryflat/paper/schematic';
 import { type CSSProperties, type MouseEvent, useId, useMemo, useRef } from 'react';
-import type { PlacedDimension } from './cell.ts';
 import { CellDrawing } from './cell-drawing.tsx';
 import { DimensionLabel } from './dimension-label.tsx';
-import { dimensionSentence, fullName, shortName, type Words } from './dimension-words.ts';
-import { type Drawing, drawingOf, type ForecastSizes } from './drawn-piece.ts';
 import { labelSize, labelText, letterOf, letterSize, TOUCH } from './label-size.ts';
 import { nearestDimension } from './nearest.ts';
-import { NARROW, type PlacedCell, type Plan, type PlanOptions, planOf } from './plan.ts';
 import { SchematicNotes } from './schematic-notes.tsx';
 import { type Sheet, useSheet } from './use-sheet.ts';
 import { Weave } from './weave.tsx';

@@ -1,8 +1,7 @@
-import type { PlacedDimension } from './cell.ts';
+import type { PlacedCell, PlacedDimension } from '@dryflat/paper/schematic';
+import { pieceCaption } from '@dryflat/paper/schematic';
 import { DimensionLine } from './dimension-line.tsx';
-import { pieceCaption } from './dimension-words.ts';
 import { PieceDrawing } from './piece-drawing.tsx';
-import type { PlacedCell } from './plan.ts';
 
 interface Props {
   readonly cell: PlacedCell;

@@ -1,5 +1,5 @@
 import type { Point } from '@dryflat/engine/garment';
-import type { PlacedDimension } from './cell.ts';
+import type { PlacedDimension } from '@dryflat/paper/schematic';
 
 /** Half the length of the bar that ends a dimension line, px. */
 const BAR = 5;

@@ -1,3 +1,2 @@
-export type { ForecastSizes } from './drawn-piece.ts';
 export { RangeBar, type RangeBarProps, rangeSentence } from './RangeBar.tsx';
 export { Schematic, type SchematicProps } from './Schematic.tsx';

@@ -1,4 +1,4 @@
-import type { DimensionNumbers } from './dimension-words.ts';
+import type { DimensionNumbers, LabelSize } from '@dryflat/paper/schematic';
 
 /** What a label shows, top to bottom: a short name, the big number, and the wanted number. */
 export interface LabelText {
@@ -6,11 +6,6 @@ export interface LabelText {
   readonly big: string;
   /** Null where the big number is the wanted one already. */
   readonly wanted: string | null;
-}
-
-export interface LabelSize {
-  readonly width: number;
-  readonly height: number;
 }
 
 export const labelText = (

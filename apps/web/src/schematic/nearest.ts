@@ -1,5 +1,5 @@
 import type { Point } from '@dryflat/engine/garment';
-import type { PlacedCell } from './plan.ts';
+import type { PlacedCell } from '@dryflat/paper/schematic';
 
 const toSegment = (p: Point, a: Point, b: Point): number => {
   const [dx, dy] = [b.x - a.x, b.y - a.y];

@@ -1,5 +1,5 @@
 import { type OutlinePiece, type Point, pathToSvg } from '@dryflat/engine/garment';
-import type { PlacedCell } from './plan.ts';
+import type { PlacedCell } from '@dryflat/paper/schematic';
 
 interface Props {
   readonly cell: PlacedCell;

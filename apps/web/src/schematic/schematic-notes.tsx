@@ -1,6 +1,6 @@
 import { fillLengths } from '@dryflat/engine/units';
+import type { Drawing } from '@dryflat/paper/schematic';
 import { useId } from 'react';
-import type { Drawing } from './drawn-piece.ts';
 import { Weave } from './weave.tsx';
 
 const Swatch = ({ of }: { readonly of: 'wanted' | 'forecast' | 'band' }) => {

@@ -1,5 +1,6 @@
 import type { ForecastState } from '@dryflat/engine/fabric';
 import type { Forecast } from '@dryflat/engine/garment';
+import { forecastSizes, wantedSizes } from '@dryflat/paper/schematic';
 import { useMemo, useState } from 'react';
 import { Card, ChoiceChips, useLengths } from '../../kit/index.ts';
 import { Schematic } from '../../schematic/index.ts';
@@ -12,7 +13,6 @@ import { KeepForecast } from './keep-forecast.tsx';
 import { MeasurementList } from './measurement-list.tsx';
 import { Notices } from './notices.tsx';
 import { PlanChoices } from './plan-choices.tsx';
-import { forecastSizes, wantedSizes } from './schematic-sizes.ts';
 import { SizeList } from './size-list.tsx';
 import { Standing } from './standing.tsx';
 

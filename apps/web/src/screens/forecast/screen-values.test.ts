@@ -1,7 +1,7 @@
 import { forecast } from '@dryflat/engine/garment';
+import { forecastSizes, wantedSizes } from '@dryflat/paper/schematic';
 import { askForecast, EXAMPLES } from '@dryflat/record';
 import { describe, expect, it } from 'vitest';
-import { forecastSizes, wantedSizes } from './schematic-sizes.ts';
 import { finishedWanted, wantedOf } from './wanted-range.ts';
 
 const record = EXAMPLES.find((each) => each.slug === 'waistcoat')!.record;

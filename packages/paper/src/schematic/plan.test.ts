@@ -49,7 +49,7 @@ const anyPlan = fc
 const HALF = 0.5;
 
 describe('sheet of a garment', () => {
-  it('W-P1: no two labels overlap and none leaves the sheet', () => {
+  it('PA1: no two labels overlap and none leaves the sheet', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const labels = labelsOf(plan);
@@ -68,7 +68,7 @@ describe('sheet of a garment', () => {
     );
   });
 
-  it('W-P2: lines are drawn to the scale that all pieces share', () => {
+  it('PA2: lines are drawn to the scale that all pieces share', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         for (const cell of plan.cells)
@@ -82,13 +82,13 @@ describe('sheet of a garment', () => {
     );
   });
 
-  it('W-P3: what was neither wanted nor forecast has no label', () => {
+  it('PA3: what was neither wanted nor forecast has no label', () => {
     const { pieces, main } = drawingOf('vest', { chest: usual('vest').chest! }, null);
     expect(pieces.flatMap((piece) => piece.dimensions.map((d) => d.landmark))).toEqual(['chest']);
     expect(main.assumed.map((each) => each.landmark)).toContain('body-length');
   });
 
-  it('W-P4: a wanted outline is left out where only a forecast is known', () => {
+  it('PA4: a wanted outline is left out where only a forecast is known', () => {
     const { pieces } = drawingOf('hat', {}, forecastOf(usual('hat')));
     expect(pieces.map((piece) => [piece.wanted, piece.forecast?.name])).toEqual([[null, 'hat']]);
   });

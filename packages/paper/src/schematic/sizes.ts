@@ -1,7 +1,7 @@
 import type { ForecastState } from '@dryflat/engine/fabric';
 import type { Forecast, MeasurementForecast, OutlineSizes } from '@dryflat/engine/garment';
 import { type FlatMillimetres, flat } from '@dryflat/engine/units';
-import type { ForecastSizes } from '../../schematic/index.ts';
+import type { ForecastSizes } from './drawn-piece.ts';
 
 /** A length of a measurement as it lies in a piece laid flat: girths halved. */
 const lying = ({ span }: MeasurementForecast, valueMm: number): FlatMillimetres =>

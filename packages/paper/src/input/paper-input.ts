@@ -1,0 +1,135 @@
+import type { BlockPlan, MatSpec } from '@dryflat/engine/blocking';
+import {
+  type Forecast,
+  findLandmark,
+  forecast,
+  LANDMARKS_OF,
+  type OutlinePiece,
+  type OutlineSizes,
+  outlineOf,
+  outlineSizes,
+} from '@dryflat/engine/garment';
+import { explain, ok, type Result } from '@dryflat/engine/units';
+import {
+  askForecast,
+  directionOf,
+  faultsOf,
+  type GarmentRecord,
+  isDoubt,
+  mayGoAround,
+} from '@dryflat/record';
+import { USUAL_MAT } from '@dryflat/record/block';
+import { type Drawing, drawingOf, forecastSizes, wantedSizes } from '../schematic/index.ts';
+
+/** A line of the measuring sheet: a landmark of the pattern, or a usual one of its kind. */
+export interface BlankRow {
+  /** As the pattern calls it; empty for a usual one, which goes by its landmark's name. */
+  readonly name: string;
+  readonly landmark: string;
+  /** True where the number may be meant flat or around. */
+  readonly girth: boolean;
+  readonly direction: 'width' | 'length';
+}
+
+/** What a page to fill in needs: no number, and so no forecast. */
+export interface BlankInput {
+  readonly name: string;
+  readonly size: string | null;
+  readonly drawing: Drawing;
+  readonly rows: readonly BlankRow[];
+}
+
+/** Everything of a record that the other pages are made of. */
+export interface PaperInput extends BlankInput {
+  readonly forecast: Forecast;
+  /** Wanted and forecast, the second in the state dried. */
+  readonly dried: Drawing;
+  /** Each piece as it is to lie pinned; those whose size nobody gave are left out. */
+  readonly asPinned: readonly OutlinePiece[];
+  readonly plan: BlockPlan | null;
+  readonly mat: MatSpec;
+  /** What is doubtful in the file, and what the forecast has to say, as sentences. */
+  readonly notices: readonly string[];
+}
+
+const rowsOf = ({ pattern, kind }: GarmentRecord): BlankRow[] =>
+  pattern.measurements.length > 0
+    ? pattern.measurements.map((each) => ({
+        name: each.name,
+        landmark: each.landmark,
+        girth: mayGoAround(each),
+        direction: directionOf(each) ?? 'width',
+      }))
+    : LANDMARKS_OF[kind].map((id) => {
+        const { girth, direction } = findLandmark(id)!;
+        return { name: '', landmark: id, girth, direction };
+      });
+
+/** Usual sizes of the landmarks that are to be drawn: they shape the drawing and are never printed. */
+const usualSizes = ({ kind }: GarmentRecord, rows: readonly BlankRow[]): OutlineSizes => {
+  const drawn = new Set(rows.map(({ landmark }) => landmark));
+  const usual = outlineOf(kind, {}).assumed.filter(({ landmark }) => drawn.has(landmark));
+  return Object.fromEntries(usual.map(({ landmark, mm }) => [landmark, mm])) as OutlineSizes;
+};
+
+const sizesAsked = (record: GarmentRecord): OutlineSizes => {
+  const asked = askForecast(record);
+  if (!asked.ok) return {};
+  const { chosen, measurements } = asked.value;
+  return outlineSizes(measurements.map((each) => ({ ...each, mm: each.values[chosen] ?? null })));
+};
+
+/** What the measuring sheet is made of. Never fails: a record without a number has its landmarks. */
+export const blankInput = (record: GarmentRecord): BlankInput => {
+  const rows = rowsOf(record);
+  const sizes = { ...usualSizes(record, rows), ...sizesAsked(record) };
+  return {
+    name: record.name,
+    size: record.pattern.chosen ?? null,
+    drawing: drawingOf(record.kind, sizes, null),
+    rows,
+  };
+};
+
+export interface PaperGiven {
+  /** The plan of the mat; null where there is none, and then no page of pins. */
+  readonly plan: BlockPlan | null;
+  /** Of that plan: what else should be said with it. */
+  readonly notices?: readonly string[];
+  /** Where it is made already; else it is made here, as the forecast of a file is. */
+  readonly forecast?: Forecast;
+}
+
+const piecesAsPinned = (record: GarmentRecord, made: Forecast): OutlinePiece[] => {
+  const sized = made.measurements.filter(({ targetMm }) => targetMm !== null);
+  const sizes = outlineSizes(
+    sized.map(({ landmark, span, pinnedMm, targetMm }) => ({
+      landmark,
+      span,
+      mm: pinnedMm ?? targetMm,
+    })),
+  );
+  return outlineOf(record.kind, sizes).pieces.filter(({ dimensions }) =>
+    dimensions.some(({ assumed }) => !assumed),
+  );
+};
+
+/** Gathers what the pages are made of. Fails as `askForecast` does. Takes the time of a forecast. */
+export const paperInput = (
+  record: GarmentRecord,
+  { plan, notices = [], forecast: given }: PaperGiven,
+): Result<PaperInput> => {
+  const asked = askForecast(record);
+  if (!asked.ok) return asked;
+  const made = given ?? forecast(asked.value);
+  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  return ok({
+    ...blankInput(record),
+    forecast: made,
+    dried: drawingOf(record.kind, wantedSizes(made), forecastSizes(made, 'dried')),
+    asPinned: piecesAsPinned(record, made),
+    plan,
+    mat: record.plan.mat ?? USUAL_MAT,
+    notices: [...made.notices.map(({ text }) => text), ...notices, ...doubts],
+  });
+};

@@ -1,0 +1,59 @@
+import { findLandmark } from '@dryflat/engine/garment';
+import { fillLengths, formatLength, formatRange, mm } from '@dryflat/engine/units';
+import type { PaperName } from '../sheet/paper-size.ts';
+import type { Faces } from '../type/faces.ts';
+
+export type Units = 'cm' | 'in';
+export type Words = 'us' | 'uk';
+
+/** How a page is to be written. */
+export interface PageOptions {
+  readonly paper: PaperName;
+  readonly units: Units;
+  readonly words: Words;
+  readonly faces: Faces;
+}
+
+/** A length in the reader's unit; `bare` without its name. */
+export const lengthText = (valueMm: number, unit: Units, bare = false): string =>
+  formatLength(mm(valueMm), { unit, bare });
+
+/** A range rounded outwards to the marks of the tape, without the unit. */
+export const rangeText = (
+  { p05Mm, p95Mm }: { readonly p05Mm: number; readonly p95Mm: number },
+  unit: Units,
+): string => formatRange(p05Mm, p95Mm, unit, { bare: true });
+
+/** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
+const BRITISH: readonly (readonly [RegExp, string])[] = [
+  [/\bbound-off edge\b/g, 'cast-off edge'],
+  [/\bbind off\b/g, 'cast off'],
+  [/\bseed stitch\b/g, 'moss stitch'],
+  [/\bstockinette\b/g, 'stocking stitch'],
+  [/\bswatch\b/g, 'tension square'],
+  [/\bSwatch\b/g, 'Tension square'],
+  [/\bgauge\b/g, 'tension'],
+  [/\bGauge\b/g, 'Tension'],
+];
+const AMERICAN: readonly (readonly [RegExp, string])[] = [
+  [/\bfibre\b/g, 'fiber'],
+  [/\bFibre\b/g, 'Fiber'],
+];
+
+/** A sentence of the engine in the reader's unit and English. */
+export const sentence = (text: string, units: Units, words: Words): string =>
+  (words === 'uk' ? BRITISH : AMERICAN).reduce(
+    (said, [from, to]) => said.replace(from, to),
+    fillLengths(text, (length) => lengthText(length, units)),
+  );
+
+/** `Gauge` in American, `Tension` in British. */
+export const gaugeWord = (words: Words): string => ({ us: 'Gauge', uk: 'Tension' })[words];
+
+/** A landmark's name; one that the knitter made up stays as it is. */
+export const landmarkName = (id: string, words: Words): string =>
+  findLandmark(id)?.name[words] ?? id;
+
+/** A sentence of the plan that begins with a landmark's id, with its name in the words of the craft. */
+export const named = (what: string, words: Words): string =>
+  what.replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `);

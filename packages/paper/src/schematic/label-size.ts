@@ -1,0 +1,5 @@
+/** Room that a label takes, in the unit of its sheet. */
+export interface LabelSize {
+  readonly width: number;
+  readonly height: number;
+}
