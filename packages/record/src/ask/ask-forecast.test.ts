@@ -5,8 +5,10 @@ import { anyRecord } from '../arbitrary/index.ts';
 import { isDoubt } from '../check/doubt.ts';
 import { faultsOf } from '../check/faults-of.ts';
 import { sample } from '../malformed/sample.ts';
+import { SENSE_OF_MAT } from '../malformed/sense-of-mat.ts';
+import { SENSE_OF_WORK } from '../malformed/sense-of-work.ts';
 import { setAt } from '../malformed/set-at.ts';
-import type { GarmentRecord, Yarn } from '../schema/index.ts';
+import type { GarmentRecord } from '../schema/index.ts';
 import { askForecast } from './ask-forecast.ts';
 
 const change = (...changes: [string, unknown][]): GarmentRecord =>
@@ -238,67 +240,29 @@ describe('askForecast', () => {
     expect(askForecast(change(['yarns[0].fibres[0].percent', 10])).ok).toBe(false);
   });
 
+  it('R64: faults in parts that a forecast does not read do not stop one', () => {
+    for (const each of [...SENSE_OF_MAT, ...SENSE_OF_WORK]) {
+      const record = change([each.path, each.value]);
+      expect([each.title, faultsOf(record).length > 0, askForecast(record).ok]).toEqual([
+        each.title,
+        true,
+        true,
+      ]);
+    }
+  });
+
   it('R65: any record is asked or refused with faults; an asked one has no fault that counts', () => {
     fc.assert(
       fc.property(anyRecord, (record) => {
         const result = askForecast(record);
         const faults = faultsOf(record).filter(
-          (each) => !isDoubt(each) && !/^forecasts/.test(each.field),
+          (each) =>
+            !isDoubt(each) &&
+            /^(wearer|pattern|yarns|evidence|pieces|plan|outcomes)\b/.test(each.field),
         );
         expect(result.ok && faults.length > 0).toBe(false);
         if (!result.ok) expect(result.faults.length).toBeGreaterThan(0);
       }),
     );
-  });
-});
-
-describe('yarns of a question', () => {
-  const yarn = (id: string, more: Partial<Yarn>): Yarn => ({
-    id,
-    name: id,
-    fibres: [{ fibre: 'wool', percent: 100 }],
-    treatment: 'untreated',
-    lots: [{ dyeLot: '', skeins: 3, gramsEach: 100 }],
-    ...more,
-  });
-
-  it('R66: yarns blend by the mass of their lots, and the heaviest gives class and length', () => {
-    const question = asked({
-      ...sample(),
-      yarns: [
-        yarn('thin', {
-          fibres: [{ fibre: 'silk', percent: 100 }],
-          lots: [{ dyeLot: '', skeins: 2, gramsEach: 50 }],
-          weightClass: 1,
-        }),
-        yarn('main', { weightClass: 4, metresPer100g: 200 }),
-      ],
-    });
-    expect(question.fibres).toEqual([
-      { fibre: 'silk', share: 0.25 },
-      { fibre: 'wool', share: 0.75 },
-    ]);
-    expect(question).toMatchObject({ weightClass: 4, metresPer100g: 200, treatment: 'untreated' });
-  });
-
-  it('R66: without all masses they count alike; treatments that differ are unknown', () => {
-    const question = asked({
-      ...sample(),
-      yarns: [yarn('a', { lots: [] }), yarn('b', { fibres: [], treatment: 'superwash' })],
-    });
-    expect(question.fibres).toEqual([
-      { fibre: 'wool', share: 0.5 },
-      { fibre: 'other', share: 0.5 },
-    ]);
-    expect(question.treatment).toBe('unknown');
-  });
-
-  it('R66: no yarn is "other", treated nobody knows how', () => {
-    expect(asked({ ...sample(), yarns: [] })).toMatchObject({
-      fibres: [{ fibre: 'other', share: 1 }],
-      treatment: 'unknown',
-      weightClass: null,
-      metresPer100g: null,
-    });
   });
 });
