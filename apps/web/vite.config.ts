@@ -17,6 +17,7 @@ export default defineConfig({
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,webmanifest}'],
         navigateFallback: '/index.html',
         cleanupOutdatedCaches: true,
+        importScripts: ['/reminder-click.js'],
       },
     }),
   ],

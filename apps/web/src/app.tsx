@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { Announcer, Toasts } from './kit/index.ts';
+import { ReminderKeeper } from './reminders/index.ts';
 import Shelf from './screens/shelf/index.tsx';
 import { Broken } from './shell/broken.tsx';
 import { GarmentFrame } from './shell/garment-frame.tsx';
@@ -24,6 +25,7 @@ export const App = () => (
   <Broken>
     <Suspense fallback={<Loading />}>
       <ThemeKeeper />
+      <ReminderKeeper />
       <UpdateOffer />
       <div className="df-room">
         <Place />

@@ -1,6 +1,7 @@
 /** Drawn for this app on a 24-unit square, one line weight, round ends. */
 const PATHS = {
   add: 'M12 5v14M5 12h14',
+  less: 'M5 12h14',
   back: 'M14.5 5.5 8 12l6.5 6.5',
   onward: 'M9.5 5.5 16 12l-6.5 6.5',
   close: 'M6 6l12 12M18 6 6 18',
@@ -31,6 +32,8 @@ const PATHS = {
   pieces: 'M8 4v3.5c0 2-1.5 3.5-3 4V20h14v-8.5c-1.5-.5-3-2-3-4V4h-2c0 4-4 4-4 0z',
   /* A piece on tiles, held by pins. */
   mat: 'M3 3.5h18v17H3zM12 3.5v17M3 12h18M7 8.5h10l-1 8H8zM7 7v.2M17 7v.2M7.5 18v.2M16.5 18v.2',
+  /* A clock, damp air rising from it. */
+  dry: 'M12 10a5.75 5.75 0 1 0 0 11.5 5.75 5.75 0 0 0 0-11.5zM12 13v3l2 1.3M6.5 7.5c1.2-1.3-1.2-2.2 0-4M12 6.5c1.2-1.3-1.2-2.2 0-4M17.5 7.5c1.2-1.3-1.2-2.2 0-4',
   /* Hung up to dry, a drop below. */
   after:
     'M3 4.5h18M7 4.5v8.5h10V4.5M12 16c-1.5 1.8-2.2 2.7-2.2 3.5a2.2 2.2 0 0 0 4.4 0c0-.8-.7-1.7-2.2-3.5z',

@@ -1,15 +1,18 @@
-import type { Outcome } from '@dryflat/record';
 import { Button, Card, EmptyState } from '../../kit/index.ts';
-import { newId, useGarment } from '../../store/index.ts';
-import { today } from '../result/today.ts';
+import { useGarment } from '../../store/index.ts';
+import { PhotoSection } from '../photos/index.tsx';
 import { Cautions } from './cautions.tsx';
 import { Compare } from './compare.tsx';
+import { nextOutcome, stateAsked } from './next-outcome.ts';
 import { Notes } from './notes.tsx';
+import { OnTheMat } from './on-the-mat.tsx';
 import { OutcomeCard } from './outcome-card.tsx';
 
 /** What the garment did, beside what was forecast. */
 const Screen = () => {
   const { record } = useGarment();
+  const ready = stateAsked(location.hash);
+  const newest = record.outcomes.length - 1;
   return (
     <>
       <Cautions />
@@ -27,24 +30,24 @@ const Screen = () => {
             </div>
           </Card>
           {record.outcomes
-            .map((outcome, at) => <OutcomeCard key={outcome.id} outcome={outcome} at={at} />)
+            .map((outcome, at) => (
+              <OutcomeCard
+                key={outcome.id}
+                outcome={outcome}
+                at={at}
+                ready={at === newest ? ready : null}
+              />
+            ))
             .reverse()}
         </>
       )}
+      <OnTheMat />
+      <PhotoSection when="dried" />
       <Notes />
     </>
   );
 };
 export default Screen;
-
-/** Today, with one wash unless it had more before. */
-const nextOutcome = (outcomes: readonly Outcome[]): Outcome => ({
-  id: newId(),
-  on: today(),
-  washes: Math.max(1, ...outcomes.map(({ washes }) => washes)),
-  remark: '',
-  measured: [],
-});
 
 const AddOutcome = () => {
   const { change, readOnly } = useGarment();

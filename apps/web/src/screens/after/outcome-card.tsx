@@ -5,12 +5,19 @@ import { DayField } from '../result/day-field.tsx';
 import { TapeList } from '../result/tape-list.tsx';
 import { printDay } from '../result/today.ts';
 import './after.css';
+import { AFTER_STATES, type AfterState } from './next-outcome.ts';
 import { parseWashes } from './parse-washes.ts';
 
-const STATES = ['dried', 'worn', 'rewashed'] as const;
-
-/** What it measured on one day. */
-export const OutcomeCard = ({ outcome, at }: { outcome: Outcome; at: number }) => {
+/** What it measured on one day; the fields of the state `ready` stand open. */
+export const OutcomeCard = ({
+  outcome,
+  at,
+  ready,
+}: {
+  outcome: Outcome;
+  at: number;
+  ready: AfterState | null;
+}) => {
   const { change, readOnly, undo } = useGarment();
   const edit = (recipe: (outcome: Outcome) => void): void =>
     change((draft) => {
@@ -68,7 +75,8 @@ export const OutcomeCard = ({ outcome, at }: { outcome: Outcome; at: number }) =
         path={`outcomes/${outcome.id}`}
         field={`outcomes[${at}].measured`}
         tapes={outcome.measured}
-        states={STATES}
+        states={AFTER_STATES}
+        ready={ready}
         edit={(recipe) => edit((draft) => recipe(draft.measured))}
       />
       <div>

@@ -24,6 +24,8 @@ export interface TapeListProps {
   tapes: readonly Measured[];
   /** States that are offered; others are shown where they were measured. */
   states: readonly TapeState[];
+  /** Every place of the pattern stands open for this state, and for no other. */
+  ready?: TapeState | null;
   edit: (recipe: (tapes: Measured[]) => void) => void;
 }
 
@@ -32,8 +34,10 @@ export const TapeList = (props: TapeListProps) => {
   const { record, readOnly } = useGarment();
   const [asked, setAsked] = useState<readonly string[]>([]);
   const drafted = draftedRows(Object.keys(useDrafts()), props.path);
-  const rows = withPending(tapeRows(props.tapes), [...drafted, ...asked]);
+  const [dropped, setDropped] = useState<readonly string[]>([]);
   const places = record.pattern.measurements;
+  const open = props.ready ? places.map(({ id }) => id).filter((id) => !dropped.includes(id)) : [];
+  const rows = withPending(tapeRows(props.tapes), [...drafted, ...open, ...asked]);
   if (places.length === 0) return <NoPlaces id={record.id} />;
   return (
     <>
@@ -43,7 +47,10 @@ export const TapeList = (props: TapeListProps) => {
             <Row
               {...props}
               row={row}
-              onDrop={() => setAsked(asked.filter((each) => each !== row.measurement))}
+              onDrop={() => {
+                setAsked(asked.filter((each) => each !== row.measurement));
+                setDropped([...dropped, row.measurement]);
+              }}
             />
           </li>
         ))}
@@ -88,7 +95,8 @@ const Row = (props: TapeListProps & { row: TapeRow; onDrop: () => void }) => {
     onDrop();
     if (ids.length > 0) toast(`${name} is removed.`, undo);
   };
-  const shown = new Set<TapeState>([...states, ...taken.map(({ state }) => state)]);
+  const offered = props.ready ? [props.ready] : states;
+  const shown = new Set<TapeState>([...offered, ...taken.map(({ state }) => state)]);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a legend cannot share its line with a button
     <div role="group" className="df-group" aria-labelledby={heading}>
