@@ -57,8 +57,15 @@ const waitUntil = (agenda: Agenda, place: Place, day: number): void => {
   else place.hour = Math.max(place.hour, agenda.until[day]!);
 };
 
-/** The morning after the evening on which it began plus its hours, or the same evening. */
+/** The day on which it ends, begun on the evening of `day`. */
 const clockEnd = (day: number, hours: number): number => day + Math.floor((EVENING + hours) / 24);
+
+/** Hours by the clock: the rest of the day that it begins on is no longer for work. */
+const pass = (agenda: Agenda, place: Place, hours: number): void => {
+  const day = reached(agenda, place);
+  if (day < HORIZON_DAYS) place.hour = Math.max(place.hour, agenda.until[day + 1]!);
+  waitUntil(agenda, place, clockEnd(day, hours));
+};
 
 const yarnHours = ({ steps }: Course, i: number, without: Without): number => {
   let sum = 0;
@@ -66,38 +73,81 @@ const yarnHours = ({ steps }: Course, i: number, without: Without): number => {
   return sum;
 };
 
+/** Days on which a skein that is asked for comes. */
 const arrival = (gate: Gate, agenda: Agenda, ranOut: number, i: number): number =>
   (gate.order === 'at-once' ? agenda.start : ranOut) + Math.ceil(gate.shopDays[i]!);
+
+/** One draw on its way: where it stands, and the hours that its yarn still lasts. */
+interface Walk {
+  readonly i: number;
+  readonly place: Place;
+  yarnLeft: number;
+  ranOut: number;
+}
+
+const begin = (course: Course, agenda: Agenda, i: number, without: Without): Walk => {
+  const share = course.gate?.share[i] ?? NEVER;
+  return {
+    i,
+    place: { hour: 0, day: agenda.start },
+    yarnLeft: share < 1 ? share * yarnHours(course, i, without) : NEVER,
+    ranOut: NEVER,
+  };
+};
+
+/** Work that the yarn lasts for. */
+const work = ({ stretch }: Course, walk: Walk, hours: number, takesYarn: boolean): void => {
+  walk.place.hour += hours * stretch[walk.i]!;
+  if (takesYarn) walk.yarnLeft -= hours;
+};
+
+/** Work until the yarn runs out, the wait, and the rest of the work. */
+const workAndWait = (
+  { course, agenda, without }: Asked,
+  walk: Walk,
+  gate: Gate,
+  hours: number,
+): void => {
+  const rest = hours - walk.yarnLeft;
+  work(course, walk, walk.yarnLeft, true);
+  walk.ranOut = reached(agenda, walk.place);
+  if (without !== 'yarn') waitUntil(agenda, walk.place, arrival(gate, agenda, walk.ranOut, walk.i));
+  walk.yarnLeft = NEVER;
+  work(course, walk, rest, true);
+};
+
+interface Asked {
+  readonly course: Course;
+  readonly agenda: Agenda;
+  readonly without: Without;
+}
+
+const take = (asked: Asked, walk: Walk, { id, kind, takesYarn, hours: all }: Step): void => {
+  const { course, agenda, without } = asked;
+  const hours = id === without ? 0 : all[walk.i]!;
+  if (kind === 'clock') {
+    if (hours > 0) pass(agenda, walk.place, hours);
+  } else if (course.gate !== null && takesYarn && hours > walk.yarnLeft)
+    workAndWait(asked, walk, course.gate, hours);
+  else work(course, walk, hours, takesYarn);
+};
 
 /**
  * Follows each draw through its steps. A step that waits for yarn goes on on the day that it comes;
  * drying begins on the evening of the day that the work before it ends on. Linear in draws and steps.
  */
 export const runCourse = (course: Course, agenda: Agenda, without: Without = null): Run => {
-  const { n, steps, gate, stretch } = course;
+  const { n, steps } = course;
   const column = () => new Float64Array(n).fill(NEVER);
   const run = { done: column(), ranOut: column(), ends: steps.map(column) };
   for (let i = 0; i < n; i++) {
-    const place: Place = { hour: 0, day: agenda.start };
-    let left = gate === null ? NEVER : gate.share[i]! * yarnHours(course, i, without);
-    if (gate !== null && gate.share[i]! >= 1) left = NEVER;
-    steps.forEach((step, s) => {
-      const hours = step.id === without ? 0 : step.hours[i]!;
-      if (step.kind === 'clock') {
-        if (hours > 0) waitUntil(agenda, place, clockEnd(reached(agenda, place), hours));
-      } else if (gate !== null && step.takesYarn && hours > left) {
-        place.hour += left * stretch[i]!;
-        run.ranOut[i] = reached(agenda, place);
-        if (without !== 'yarn') waitUntil(agenda, place, arrival(gate, agenda, run.ranOut[i]!, i));
-        place.hour += (hours - left) * stretch[i]!;
-        left = NEVER;
-      } else {
-        place.hour += hours * stretch[i]!;
-        if (step.takesYarn) left -= hours;
-      }
-      run.ends[s]![i] = reached(agenda, place);
-    });
-    run.done[i] = reached(agenda, place);
+    const walk = begin(course, agenda, i, without);
+    for (let s = 0; s < steps.length; s++) {
+      take({ course, agenda, without }, walk, steps[s]!);
+      run.ends[s]![i] = reached(agenda, walk.place);
+    }
+    run.done[i] = reached(agenda, walk.place);
+    run.ranOut[i] = walk.ranOut;
   }
   return run;
 };
