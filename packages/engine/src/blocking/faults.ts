@@ -142,7 +142,7 @@ const fabricFaults = ({ fabric, restLogSd, after }: PieceToBlock, field: string)
       ];
 };
 
-const pieceFaults = (piece: PieceToBlock, field: string): Fault[] => {
+export const pieceFaults = (piece: PieceToBlock, field: string): Fault[] => {
   const outline = [
     ...outlineFaults(piece.outline, `${field}.outline`),
     ...countFaults(piece, field),

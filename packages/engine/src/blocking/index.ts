@@ -1,3 +1,4 @@
+export { learnOnMat } from './learn-on-mat.ts';
 export type * from './mat-types.ts';
 export { measured, type Ruler, rulersOf } from './measure.ts';
 export { mirroredInMat, mirroredPins, mirroredPlan } from './mirror.ts';
