@@ -1,1 +1,2 @@
 export * from './pace/index.ts';
+export type * from './types.ts';

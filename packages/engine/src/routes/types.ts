@@ -1,0 +1,238 @@
+import type { Basis, ForecastState, WeighedFabric, YarnStock } from '../fabric/index.ts';
+import type { ForecastQuestion, Range } from '../garment/index.ts';
+import type { Spread } from '../stats/index.ts';
+import type { Millimetres } from '../units/index.ts';
+import type { PaceEntry } from './pace/index.ts';
+
+/** Somebody else whom the garment might fit. */
+export interface PersonToFit {
+  readonly id: string;
+  readonly name: string;
+  readonly body: readonly {
+    /** Body measurement: the `body` of a landmark, or a landmark of the knitter's own. */
+    readonly body: string;
+    readonly mm: Millimetres;
+    readonly from: 'measured' | 'table';
+  }[];
+}
+
+/** How much of a piece is knit: a share of all its copies, 0 to 1. Pieces by their names in the outline. */
+export interface PieceProgress {
+  readonly piece: string;
+  readonly share: number;
+}
+
+export interface RouteWeights {
+  readonly fit: number;
+  readonly time: number;
+  readonly yarn: number;
+}
+
+/** What is asked about one garment at the stage that it is in. Days are ISO days. */
+export interface RoutesQuestion {
+  readonly forecast: ForecastQuestion;
+  /** Needle that each specimen was worked on; those without one are taken as worked on the garment's. */
+  readonly specimenNeedles: readonly {
+    readonly specimen: string;
+    readonly needle: Millimetres;
+  }[];
+  /** Name of the wearer; empty where none was given. */
+  readonly wearer: string;
+  readonly people: readonly PersonToFit[];
+  /** Whether it is offered to the sizes of the published tables too. */
+  readonly tables: boolean;
+  /** Pieces that are begun; those left out are not. */
+  readonly progress: readonly PieceProgress[];
+  /** It was washed and dried already. */
+  readonly dried: boolean;
+  /** Stitch repeat of the main pattern; null: any count. */
+  readonly repeat: { readonly stitches: number; readonly plus: number } | null;
+  /** Pieces or swatches that were weighed. */
+  readonly weighed: readonly WeighedFabric[];
+  /** Yarn bought, and what is left of it by the scale; null where nothing is known. */
+  readonly stock: YarnStock | null;
+  readonly pace: {
+    readonly log: readonly PaceEntry[];
+    /** Hours for knitting on each day of the week, Monday first. */
+    readonly hours: readonly number[];
+    readonly away: readonly string[];
+    /** Days until another skein is here; null where none is to be had. */
+    readonly shopDays: number | null;
+  };
+  /** Hours by the clock from wet to dry; null: a usual range is assumed. */
+  readonly dryingHours: Spread | null;
+  readonly from: string;
+  readonly by: string | null;
+  readonly weights: RouteWeights;
+}
+
+export type RouteKind =
+  | 'lay'
+  | 'gentle'
+  | 'schematic'
+  | 'harder'
+  | 'needle'
+  | 'size'
+  | 'blend'
+  | 'rip-length'
+  | 'rip-width'
+  | 're-knit'
+  | 'add'
+  | 'take-away'
+  | 'give'
+  | 'leave';
+
+/** One measurement of the garment as the route gives it. */
+export interface RouteMeasurement {
+  readonly id: string;
+  readonly name: string;
+  readonly landmark: string;
+  readonly span: 'flat' | 'around';
+  readonly pinnedMm: number | null;
+  readonly states: Readonly<Record<Exclude<ForecastState, 'wet'>, Range>>;
+}
+
+export interface RouteFit {
+  readonly landmark: string;
+  readonly measurement: string;
+  readonly wantedMm: { readonly min: number; readonly max: number };
+  readonly finishedMm: Range;
+  /** Chance of lying in the wanted range in the judged state, 0 to 1. */
+  readonly chance: number;
+  readonly tooSmall: number;
+  readonly tooLarge: number;
+}
+
+/** A count that the route names: `150 stitches` at a place. */
+export interface RouteCount {
+  readonly what: string;
+  readonly count: number;
+}
+
+/** Hours with 90 % ranges. `total` is work, drying by the clock left out. */
+export interface RouteHours {
+  readonly total: Spread;
+  readonly knit: Spread;
+  readonly rip: Spread;
+  readonly sew: Spread;
+  /** Handling on the mat. */
+  readonly block: Spread;
+  /** By the clock. */
+  readonly dry: Spread;
+}
+
+/** Metres with 90 % ranges, over the same draws. */
+export interface RouteYarn {
+  /** What is still to be knit takes. */
+  readonly needed: Spread;
+  /** What ripping gives back. */
+  readonly returned: Spread;
+  /** At hand, beyond what is knit; null where the stock is not known. */
+  readonly left: Spread | null;
+  /** Left over when done; negative is missing. */
+  readonly over: Spread | null;
+}
+
+export interface Route {
+  /** Stable for the same question: `lay`, `size:4`, `needle:4.5`. */
+  readonly id: string;
+  readonly kind: RouteKind;
+  /** What to do, as a short sentence without a full stop. Lengths are `{mm:123.4}` tokens. */
+  readonly name: string;
+  /** Id of the person who gets it; null for the wearer; `table:…` for a size of a table. */
+  readonly recipient: string | null;
+  /** It is what the plan says. */
+  readonly planned: boolean;
+  readonly measurements: readonly RouteMeasurement[];
+  readonly fit: readonly RouteFit[];
+  /** Chance that every landmark is in range; null where nothing is wanted, or nothing is made. */
+  readonly chanceAllFit: number | null;
+  /** Landmark with the least chance; null where none is judged. */
+  readonly worst: RouteFit | null;
+  readonly counts: readonly RouteCount[];
+  readonly hours: RouteHours;
+  readonly yarnM: RouteYarn;
+  readonly chanceOfYarn: number | null;
+  /** Chance of being done by the date; null where there is none. */
+  readonly chanceByDate: number | null;
+  readonly doneDay: {
+    readonly p05: string | null;
+    readonly p50: string | null;
+    readonly p95: string | null;
+  };
+  /** Ids of bases, those that are measured first. */
+  readonly dependsOn: readonly string[];
+  readonly reasons: readonly string[];
+  /** What each is worth before weighing, 0 to 1. */
+  readonly worth: RouteWeights;
+  /** Weighted mean of the worths. */
+  readonly score: number;
+  /** Id of a route that is at least as good in fit, time and yarn, and better in one; null where none is. */
+  readonly dominatedBy: string | null;
+  /** Id of the measurement that would most reduce the doubt of this route's worth; null where none would. */
+  readonly measureFirst: string | null;
+}
+
+/** A route that is not open, and why. */
+export interface RouteLeftOut {
+  readonly kind: RouteKind;
+  readonly name: string;
+  readonly why: string;
+}
+
+/** A cheap measurement that is not taken yet, and what it is worth. */
+export interface Measuring {
+  readonly id: string;
+  /** What to measure, as a short sentence without a full stop. */
+  readonly name: string;
+  /** Gain in the expected score of the best route, 0 to 1, after measuring. */
+  readonly gain: number;
+  /** Chance that another route turns out best. */
+  readonly chanceOfChange: number;
+  /** Share of the variance of the best route's worth that it explains, 0 to 1. */
+  readonly explains: number;
+}
+
+export interface SizeAtNeedle {
+  readonly needleMm: number | null;
+  /** `evidence`: measured on this needle. `model`: moved from another needle by the gauge model. */
+  readonly gaugeFrom: 'evidence' | 'model';
+  readonly stitchMm: number;
+  readonly rowMm: number;
+  /** Size whose stitches are used. */
+  readonly size: string;
+  /** Size whose lengths are used; the same but for blends. */
+  readonly lengthsOf: string;
+  readonly chanceAllFit: number | null;
+  readonly landmarks: readonly {
+    readonly landmark: string;
+    readonly finishedMm: Range;
+    readonly wantedMm: { readonly min: number; readonly max: number } | null;
+    readonly chance: number | null;
+  }[];
+}
+
+export interface RoutesResult {
+  readonly seed: number;
+  readonly draws: number;
+  readonly judgedAt: 'dried' | 'worn' | 'rewashed';
+  /** Best first. */
+  readonly routes: readonly Route[];
+  readonly leftOut: readonly RouteLeftOut[];
+  /** Why the first is first. */
+  readonly sentence: string;
+  /** Most worth first. */
+  readonly valueOfInformation: readonly Measuring[];
+  /** False where `onRoute` stopped it: routes that were not computed are missing. */
+  readonly complete: boolean;
+  readonly notices: readonly { readonly code: string; readonly text: string }[];
+  readonly bases: readonly Basis[];
+}
+
+export interface RoutesOptions {
+  readonly seed?: number;
+  /** 10,000 where left out; 100 at least. */
+  readonly draws?: number;
+  /** Called as each route is ready, before it is compared; false stops. */
+  readonly onRoute?: (route: Route) => boolean;
+}
