@@ -4,6 +4,7 @@ import {
   ChoiceChips,
   Disclosure,
   LengthField,
+  MassField,
   NeedleField,
   Select,
   TextField,
@@ -25,8 +26,8 @@ export const AboutSpecimen = ({
   const kinds = useKindNames();
   const { edit, readOnly } = edits;
   const path = `evidence/${specimen.id}`;
-  const setLength =
-    (key: 'widthMm' | 'heightMm' | 'needleMm') =>
+  const setNumber =
+    (key: 'widthMm' | 'heightMm' | 'needleMm' | 'massG') =>
     (value: number | null): void =>
       edit((draft) => {
         if (value === null) delete draft[key];
@@ -86,24 +87,30 @@ export const AboutSpecimen = ({
             label="Needle"
             path={`${path}/needleMm`}
             valueMm={specimen.needleMm}
-            onCommit={setLength('needleMm')}
+            onCommit={setNumber('needleMm')}
           />
           <LengthField
             label="Its width"
             path={`${path}/widthMm`}
             valueMm={specimen.widthMm}
-            onCommit={setLength('widthMm')}
+            onCommit={setNumber('widthMm')}
           />
           <LengthField
             label="Its height"
             path={`${path}/heightMm`}
             valueMm={specimen.heightMm}
-            onCommit={setLength('heightMm')}
+            onCommit={setNumber('heightMm')}
+          />
+          <MassField
+            label="It weighs"
+            path={`${path}/massG`}
+            valueG={specimen.massG}
+            onCommit={setNumber('massG')}
           />
         </div>
         <p className="df-soft">
           Counts near an edge read the edge: with its size known, a small {word('swatch')} is
-          trusted less.
+          trusted less. With its mass and its stitches known, so is the yarn in a stitch.
         </p>
       </div>
     </Disclosure>

@@ -4,6 +4,7 @@ import { countAcross } from '@dryflat/engine/units';
 import {
   Card,
   ChoiceChips,
+  CountField,
   formatCount,
   kindName,
   NeedleField,
@@ -120,9 +121,44 @@ export const GaugeCard = () => {
           readOnly={readOnly}
         />
       )}
+      <RepeatFields />
       <SectionFaults prefix="pattern.gauge" />
       <SectionFaults prefix="pattern.needleMm" />
     </Card>
+  );
+};
+
+/** Stitches after which the stitch pattern begins again, and those beside the repeats. */
+const RepeatFields = () => {
+  const { record, change } = useGarment();
+  const { repeat } = record.pattern;
+  const set =
+    (key: 'stitches' | 'plus' | 'rows') =>
+    (value: number | null): void =>
+      change((draft) => {
+        const now = draft.pattern.repeat ?? { stitches: 1, plus: 0 };
+        if (value !== null) now[key] = value;
+        else if (key === 'rows') delete now.rows;
+        else now[key] = key === 'plus' ? 0 : 1;
+        if (now.stitches === 1 && now.plus === 0 && now.rows === undefined)
+          delete draft.pattern.repeat;
+        else draft.pattern.repeat = now;
+      });
+  const field = (key: 'stitches' | 'plus' | 'rows', label: string) => (
+    <CountField
+      label={label}
+      path={`pattern/repeat/${key}`}
+      value={repeat?.[key] || null}
+      whole
+      onCommit={set(key)}
+    />
+  );
+  return (
+    <div className="df-three">
+      {field('stitches', 'The stitch pattern repeats over, stitches')}
+      {field('plus', 'Plus at the edges, stitches')}
+      {field('rows', 'And repeats over, rows')}
+    </div>
   );
 };
 

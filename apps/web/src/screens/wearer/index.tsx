@@ -3,6 +3,7 @@ import { Card, ChoiceChips, TextField } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { BodyCard } from './body-card.tsx';
 import { bodyPlacesFor } from './body-places.ts';
+import { OthersCard } from './others-card.tsx';
 import { WantedCard } from './wanted-card.tsx';
 import './wearer.css';
 
@@ -26,6 +27,7 @@ const Wearing = () => {
       <WhoCard />
       {hasBody && <BodyCard />}
       <WantedCard />
+      <OthersCard />
     </>
   );
 };
