@@ -44,8 +44,11 @@ const Screen = () => {
   );
   const mat = useMat(record, choices, save);
   const names = mat.planned?.pieces ?? [];
+  const underWay = (record.onMat?.length ?? 0) > 0;
+  const start = <StartPinning mat={mat} gentle={gentle} />;
   return (
     <>
+      {underWay && start}
       <Card title="On the mat">
         {names.length > 1 && (
           <ChoiceChips
@@ -98,7 +101,7 @@ const Screen = () => {
           cancel={mat.cancel}
         />
       </Card>
-      <StartPinning mat={mat} gentle={gentle} />
+      {!underWay && start}
       {mat.planned && <OnMat mat={mat} />}
     </>
   );

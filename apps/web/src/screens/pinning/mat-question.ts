@@ -8,12 +8,18 @@ import {
   stockWithout,
 } from '@dryflat/engine/blocking';
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import type { GarmentRecord, MatStep, MatTold, MatWork, PinStock } from '@dryflat/record';
+import {
+  type GarmentRecord,
+  type MatStep,
+  type MatTold,
+  type MatWork,
+  type PinStock,
+  pinsForEachWire,
+} from '@dryflat/record';
 import { USUAL_MAT, USUAL_STOCK } from '@dryflat/record/block';
 import type { AgainQuestion } from '../../worker/mat/index.ts';
 import { withoutPictures } from '../../worker/without-pictures.ts';
 import { placedOf } from './freeze.ts';
-import { pinsForEachWire } from './pins-to-come.ts';
 
 /** What the tape said last at a step, if anything. */
 export const toldAt = ({ told }: Pick<MatWork, 'told'>, at: number): MatTold | undefined =>

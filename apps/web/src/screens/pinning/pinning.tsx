@@ -1,4 +1,4 @@
-import type { MatWork } from '@dryflat/record';
+import { type MatWork, pinsForEachWire } from '@dryflat/record';
 import { useState } from 'react';
 import { Icon, IconButton, Notice } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
@@ -7,7 +7,6 @@ import { useEdgeWords } from '../mat/mat-words.ts';
 import { useHands } from './hands.ts';
 import { HandsSheet } from './hands-sheet.tsx';
 import { PiecesSheet } from './pieces-sheet.tsx';
-import { pinsForEachWire } from './pins-to-come.ts';
 import { StepScreen } from './step-screen.tsx';
 import { stepSaid } from './step-words.ts';
 import { Summary } from './summary.tsx';

@@ -1,8 +1,7 @@
-import { type PinStock, pinWords } from '@dryflat/record';
+import { type PinStock, pinsToCome, pinWords } from '@dryflat/record';
 import { Button, CountField, Dialog, useLengths } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { leftInBox } from './mat-question.ts';
-import { pinsToCome } from './pins-to-come.ts';
 import type { WorkAtHand } from './use-work.ts';
 
 const RUNS = { combs: 'Combs', wires: 'Wires' } as const;

@@ -6,6 +6,8 @@ import { LETTERS } from './step-numbers.tsx';
 
 /** Room for the ring around the next pin and for letters, px. */
 const MARGIN = 34;
+/** A tape shorter than this on the screen has its letter behind the reference, px. */
+const SHORT = 64;
 const UNTIL_MEASURED = { width: 358, height: 240 };
 
 /** The piece as it lies: what is in, the next pin, and the two tapes to it. */
@@ -17,7 +19,7 @@ export const StepDrawing = ({ work }: { work: MatWork }) => {
   const references = referencesOf(work, step);
   const next: Xy = [step.xMm, step.yMm];
   const needed = [...outline, next, ...references.filter((each) => each !== null)];
-  const frame = frameAround(needed, size, MARGIN);
+  const frame = frameAround(needed, size, Math.min(MARGIN, size.height / 7));
   const px = ([x, y]: Xy): Xy => [(x - frame.x) * frame.scale, (y - frame.y) * frame.scale];
   return (
     <div className="df-step-drawing" ref={around}>
@@ -87,8 +89,8 @@ const Placed = ({
 const Tape = ({ from, to, k }: { from: Xy; to: Xy; k: number }) => {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const size = Math.hypot(dx, dy) || 1;
-  // The letter stands on the tape, clear of both ends.
-  const off = Math.min(size / 2, Math.max(14, size * 0.3));
+  // The letter stands clear of the ring.
+  const off = size < SHORT ? -17 : size * 0.3;
   const [x, y] = [from[0] + (dx * off) / size, from[1] + (dy * off) / size];
   return (
     <g className="df-step-tape" data-letter={LETTERS[k]}>

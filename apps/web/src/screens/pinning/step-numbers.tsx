@@ -1,7 +1,6 @@
-import { type MatWork, pinsIn, pinWords } from '@dryflat/record';
+import { type MatWork, pinsForEachWire, pinsIn, pinWords } from '@dryflat/record';
 import { useLengths } from '../../kit/index.ts';
 import { countOf, PIN_WORDS, pieceWord, useEdgeWords } from '../mat/mat-words.ts';
-import { pinsForEachWire } from './pins-to-come.ts';
 import { lieWords, referenceWords } from './step-words.ts';
 import { TakeShape } from './take-shape.tsx';
 import { TapeNumber } from './tape-number.tsx';
@@ -60,6 +59,9 @@ export const StepNumbers = ({
       </ul>
       <p className="df-step-count">
         <span>In the mat: {pinWords(pinsIn(work))}.</span>
+        {work.at === 0 && (
+          <span> Pins are sharp: keep children and pets away. Each that goes in is counted.</span>
+        )}
         {awake !== 'kept' && <span> {AWAKE_WORDS[awake]}</span>}
         {listening && <span> {deaf ?? 'Listening for “next”, “back”, “again”.'}</span>}
       </p>

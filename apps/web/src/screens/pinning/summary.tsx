@@ -58,16 +58,15 @@ export const Summary = ({ work, act, readOnly }: WorkAtHand) => {
               <div key={landmark}>
                 <dt>{name(landmark)}</dt>
                 <dd>
-                  <strong>{range(dryLowMm, dryHighMm)}</strong> dry and unpinned
+                  <strong>{range(dryLowMm, dryHighMm)}</strong> dry{' '}
                   <span className="df-soft">
-                    {' '}
-                    · {length(pinnedMm)} pinned · wanted {length(targetMm)}
+                    (pinned {length(pinnedMm)}, wanted {length(targetMm)})
                   </span>
                 </dd>
               </div>
             ))}
           </dl>
-          <p className="df-soft">Dry: nine times in ten within these.</p>
+          <p className="df-soft">Dry and unpinned, nine times in ten within these.</p>
         </Card>
       )}
       <Notice tone="unsure">

@@ -1,3 +1,4 @@
+import type { InMat } from '@dryflat/engine/blocking';
 import type { Fault } from '@dryflat/engine/units';
 import type { MatWork } from '@dryflat/record';
 import { useCallback, useEffect, useRef, useState } from 'react';
@@ -10,7 +11,7 @@ import type { WorkAtHand } from './use-work.ts';
 export type AgainState =
   | { readonly at: 'idle' }
   | { readonly at: 'working'; readonly done: number }
-  | { readonly at: 'ready'; readonly again: Again }
+  | { readonly at: 'ready'; readonly again: Again; readonly inMat: readonly InMat[] }
   | { readonly at: 'faults'; readonly faults: readonly Fault[] }
   | { readonly at: 'broken'; readonly message: string };
 
@@ -31,12 +32,13 @@ export const useAgain = (work: MatWork, act: WorkAtHand['act']): PlanAgain => {
   const [state, setState] = useState<AgainState>(IDLE);
   const [asked, setAsked] = useState(0);
   const plans = useRef<Planner | null>(null);
+  const inMat = useRef<readonly InMat[]>([]);
   const now = useRef({ work, record });
   now.current = { work, record };
   useEffect(() => {
     plans.current = planner(makeMatWorker, (told) => {
       if (told.kind === 'progress') setState({ at: 'working', done: told.done });
-      if (told.kind === 'again') setState({ at: 'ready', again: told.again });
+      if (told.kind === 'again') setState({ at: 'ready', again: told.again, inMat: inMat.current });
       if (told.kind === 'faults') setState({ at: 'faults', faults: told.faults });
       if (told.kind === 'broken') setState({ at: 'broken', message: told.message });
     });
@@ -50,6 +52,7 @@ export const useAgain = (work: MatWork, act: WorkAtHand['act']): PlanAgain => {
       setState({ at: 'faults', faults: question.faults });
       return;
     }
+    inMat.current = question.value.inMat;
     setState({ at: 'working', done: 0 });
     plans.current?.again(question.value);
   }, [asked]);
@@ -64,7 +67,7 @@ export const useAgain = (work: MatWork, act: WorkAtHand['act']): PlanAgain => {
     take: () => {
       if (state.at !== 'ready') return;
       const { plan } = state.again.replanned;
-      act((mine) => takeOver(mine, plan));
+      act((mine) => takeOver(mine, plan, state.inMat));
       setState(IDLE);
     },
   };
