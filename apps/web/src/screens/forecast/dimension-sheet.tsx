@@ -4,9 +4,9 @@ import { Dialog, Icon, useLandmarkName, useLengths } from '../../kit/index.ts';
 import { RangeBar } from '../../schematic/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { useGarment } from '../../store/index.ts';
+import { BasisList } from '../result/basis-list.tsx';
 import { spannedName } from '../result/span-words.ts';
 import { STATE_NAMES, STATES_FORECAST } from '../result/state-names.ts';
-import { BasisList } from './basis-list.tsx';
 import { finishedWanted, type Interval, wantedOf } from './wanted-range.ts';
 
 interface SheetProps {
@@ -28,7 +28,7 @@ export const DimensionSheet = (props: SheetProps) => {
     <Dialog title={spannedName(measurement)} onClose={onClose}>
       <Numbers {...props} measurement={measurement} />
       <h3>What it stands on, strongest first</h3>
-      <BasisList forecast={forecast} ids={measurement.standsOn} />
+      <BasisList bases={forecast.evidence} ids={measurement.standsOn} />
     </Dialog>
   );
 };

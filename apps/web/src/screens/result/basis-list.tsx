@@ -1,7 +1,7 @@
 import type { Basis, BasisKind } from '@dryflat/engine/fabric';
-import type { Forecast } from '@dryflat/engine/garment';
 import { REFERENCES, type ReferenceKey, type Standing } from '@dryflat/engine/textile';
-import { useSentences } from '../result/craft-sentence.ts';
+import { useSentences } from './craft-sentence.ts';
+import './result.css';
 
 const KINDS: Readonly<Record<BasisKind, string>> = {
   measured: 'measured by you',
@@ -20,11 +20,11 @@ const SEEN: Readonly<Record<Standing, string>> = {
 };
 
 /** The bases of these ids in their order, each with its kind and, where published, its source. */
-export const BasisList = ({ forecast, ids }: { forecast: Forecast; ids: readonly string[] }) => {
-  const bases = ids.flatMap((id) => forecast.evidence.find((each) => each.id === id) ?? []);
+export const BasisList = ({ bases, ids }: { bases: readonly Basis[]; ids: readonly string[] }) => {
+  const listed = ids.flatMap((id) => bases.find((each) => each.id === id) ?? []);
   return (
     <ol className="df-bases">
-      {bases.map((basis) => (
+      {listed.map((basis) => (
         <BasisItem key={basis.id} basis={basis} />
       ))}
     </ol>
