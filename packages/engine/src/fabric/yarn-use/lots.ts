@@ -2,25 +2,18 @@ import { MOST_SHORT } from './assumptions.ts';
 import type { DoubtColumns } from './columns.ts';
 import { gramsOf, metresOf } from './draws.ts';
 import { heldGrams, lotTerms } from './held.ts';
+import { lotChanges, middle, type Supply } from './lot-changes.ts';
 import { chanceShort } from './short.ts';
 import { neededTerms, returnedTerms } from './terms.ts';
-import type { LotAdvice, YarnLot, YarnStock, YarnWork } from './types.ts';
+import type { LotAdvice, LotChange, YarnStock, YarnWork } from './types.ts';
 
 /** Grams over the draws. */
 type Column = Float64Array;
-
-interface Supply {
-  readonly lot: YarnLot;
-  readonly grams: Column;
-}
 
 /** More ways to share parts among lots than this are not tried one by one. */
 const MOST_WAYS = 4096;
 
 const plus = (a: Column, b: Column): Column => a.map((value, i) => value + b[i]!);
-
-const middle = (column: Column): number =>
-  column.reduce((sum, each) => sum + each, 0) / column.length;
 
 /** Grams of each part; the extras go with the part that takes most. */
 const partNeeds = (columns: DoubtColumns, work: YarnWork): Column[] => {
@@ -104,8 +97,11 @@ const byPartSentence = (parts: LotAdvice['parts']): string => {
   return `No lot suffices alone. Knit ${list(said)}: no part then changes lot.`;
 };
 
-const MIXED =
-  'No part can be kept to one lot with safety. Knit both lots alternately, two rows of each, wherever they meet (common practice, no source).';
+const place = ({ part, share, from, to }: LotChange): string =>
+  `begin lot ${to} beside lot ${from} before ${Math.floor(share * 100)} % of ${part}`;
+
+const mixedSentence = (changes: readonly LotChange[]): string =>
+  `No lot suffices for its parts with safety. Knit two lots alternately, two rows of each, where they meet (common practice, no source): ${list(changes.map(place))}.`;
 const SHORT = 'Even all lots together are not enough.';
 
 /**
@@ -121,7 +117,7 @@ export const lotAdvice = (
     .map((lot): Supply => ({ lot, grams: heldGrams(columns, lotTerms(lot)) }))
     .filter(({ grams }) => middle(grams) > 0);
   if (supplies.length === 0)
-    return { alone: [], kind: 'no-lots', parts: [], sentence: 'No dye lot is known.' };
+    return { alone: [], kind: 'no-lots', parts: [], changes: [], sentence: 'No dye lot is known.' };
   const returned = gramsOf(
     metresOf(columns, returnedTerms(work)),
     columns.log('metres').map(Math.exp),
@@ -141,6 +137,7 @@ export const lotAdvice = (
       alone,
       kind: 'one',
       parts: work.parts.map(({ name }) => ({ part: name, dyeLot: one.dyeLot })),
+      changes: [],
       sentence: `Lot ${one.dyeLot} suffices alone.`,
     };
   return shared(
@@ -157,14 +154,16 @@ const shared = (
   supplies: readonly Supply[],
   shortOfAll: number,
 ): LotAdvice => {
-  const none = { alone: [], parts: [] } as const;
+  const none = { alone: [], parts: [], changes: [] } as const;
   if (shortOfAll > 0.5) return { ...none, kind: 'short', sentence: SHORT };
   const way = bestWay(needs, supplies);
-  if (way === null || chanceOfWay(way, needs, supplies) >= Math.max(MOST_SHORT, shortOfAll))
-    return { ...none, kind: 'mixed', sentence: MIXED };
+  if (way === null || chanceOfWay(way, needs, supplies) >= Math.max(MOST_SHORT, shortOfAll)) {
+    const changes = lotChanges(work, needs, supplies);
+    return { ...none, kind: 'mixed', changes, sentence: mixedSentence(changes) };
+  }
   const parts = work.parts.map(({ name }, k) => ({
     part: name,
     dyeLot: supplies[way[k]!]!.lot.dyeLot,
   }));
-  return { alone: [], kind: 'by-part', parts, sentence: byPartSentence(parts) };
+  return { ...none, kind: 'by-part', parts, sentence: byPartSentence(parts) };
 };

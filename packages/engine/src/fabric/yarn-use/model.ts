@@ -150,12 +150,20 @@ const ratioBasis: Basis = {
   source: 'singal-2024-data',
 };
 
+const airBasis: Basis = {
+  id: 'yarn-air',
+  kind: 'assumption',
+  text: 'Labels count an agreed regain, scales show that of the room, taken to be near 65 % relative humidity',
+  source: null,
+};
+
 const basesOf = (question: YarnQuestion): Basis[] => [
   ...question.weighed.map(weighedBasis),
   ...loopEstimates(question.gauge).map(({ basis }) => basis),
   loopPrior(question).basis,
   metresPrior(question).basis,
   ratioBasis,
+  airBasis,
 ];
 
 /** The posterior of all that is known; faults where something cannot be. */

@@ -10,7 +10,14 @@ import type { Basis } from '../basis.ts';
 import { classPitch } from '../class-pitch.ts';
 import { LOOP_CONSTANTS, loopOfPitch } from '../loop-geometry.ts';
 import type { Direction } from '../specimen.ts';
-import { ANY_METRES, CLASS_SD, LABEL_SD, RELAXATION_OF } from './assumptions.ts';
+import {
+  ANY_METRES,
+  CLASS_SD,
+  LABEL_SD,
+  LOOP_OWN_SD,
+  LOOP_SHARED_SD,
+  RELAXATION_OF,
+} from './assumptions.ts';
 import type { GaugeForYarn, YarnQuestion } from './types.ts';
 
 export interface Prior {
@@ -97,6 +104,9 @@ export interface LoopEstimate {
   readonly basis: Basis;
 }
 
+/** Doubt of one estimate beyond its gauge, percent. */
+const MODEL_PERCENT = Math.round(100 * Math.hypot(LOOP_SHARED_SD, LOOP_OWN_SD));
+
 /**
  * Yarn in one stockinette stitch from its gauge: l = kw · w and l = kc · c (Munden 1959, J. Text.
  * Inst. 50, T448), in the published relaxation that is nearest to the gauge's state. Up to two
@@ -118,7 +128,7 @@ export const loopEstimates = (gauge: GaugeForYarn | null): LoopEstimate[] => {
         basis: {
           id: `yarn-loop-${direction}`,
           kind: 'published',
-          text: `A stitch takes ${value} times its ${name}: {mm:${median.toFixed(1)}} of yarn; the constant is of machine-knit wool`,
+          text: `A stitch takes ${value} times its ${name}: {mm:${median.toFixed(1)}} of yarn; the constant is of machine-knit wool, and hand knitting is taken to be within ${MODEL_PERCENT} % of it (SD, assumption)`,
           source: LOOP_CONSTANTS[relaxation].source,
         },
       },

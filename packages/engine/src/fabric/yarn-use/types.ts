@@ -145,5 +145,15 @@ export interface LotAdvice {
   readonly kind: 'no-lots' | 'one' | 'by-part' | 'mixed' | 'short';
   /** Which lot each part is knit from, for `one` and `by-part`. */
   readonly parts: readonly { readonly part: string; readonly dyeLot: string }[];
+  /** For `mixed`: knit in order, the largest lot first; the lot lasts up to this share of the part in 95 % of draws. */
+  readonly changes: readonly LotChange[];
   readonly sentence: string;
+}
+
+export interface LotChange {
+  readonly from: string;
+  readonly to: string;
+  readonly part: string;
+  /** 0 to 1. */
+  readonly share: number;
 }
