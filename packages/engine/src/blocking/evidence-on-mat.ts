@@ -1,4 +1,4 @@
-import { TAPE_SD_MM, tapeSd } from '../fabric/index.ts';
+import { tapeSd } from '../fabric/index.ts';
 import { type Affine, add, type Observation, type Unknowns } from '../stats/index.ts';
 import type { Foretold } from './forward-on-mat.ts';
 import { HAND_PULL, logPull, NO_PULL_SD } from './hand-pull.ts';
@@ -10,6 +10,8 @@ import type { Ruler } from './measure.ts';
  * Assumption: a sheet without curl or bias on a mat of even friction.
  */
 const LEFT_OUT = 0.005;
+/** What a coarse mesh is off by beside a fine one while few pins are in, mm: 1 to 3 on a sweater back. */
+const MESH_SD = 2;
 
 /** One thing that was read, with the way to foretell it. */
 export interface Evidence {
@@ -34,7 +36,7 @@ const lengthsOf = (
       what: 'length',
       ruler,
       value: mm,
-      sd: Math.max(TAPE_SD_MM, mm * tapeSd(mm)),
+      sd: Math.hypot(MESH_SD, mm * tapeSd(mm)),
       of: ({ lengths }) => lengths[ruler]!,
     };
   });

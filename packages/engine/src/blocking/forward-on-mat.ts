@@ -12,8 +12,8 @@ import { middleOf } from './plane.ts';
 import { MAT_FRICTION } from './rehearsal.ts';
 import type { PieceToBlock } from './types.ts';
 
-/** Nodes of the mesh on which readings are foretold: they move a dimension by less than a tape is off. */
-const NODES = 240;
+/** Nodes of the mesh on which readings are foretold: what that is off by is part of the doubt of each. */
+const NODES = 100;
 
 /** How the piece lies with the first so many things in. */
 export interface Foretold {
