@@ -12,10 +12,20 @@ import { OutcomeCard } from './outcome-card.tsx';
 const Screen = () => {
   const { record } = useGarment();
   const ready = stateAsked(location.hash);
-  const newest = record.outcomes.length - 1;
+  const cards = record.outcomes
+    .map((outcome, at) => (
+      <OutcomeCard
+        key={outcome.id}
+        outcome={outcome}
+        at={at}
+        ready={at === record.outcomes.length - 1 ? ready : null}
+      />
+    ))
+    .reverse();
   return (
     <>
       <Cautions />
+      {ready && cards[0]}
       {record.outcomes.length === 0 ? (
         <EmptyState title="Nothing measured afterwards yet" action={<AddOutcome />}>
           Measure it again when it is dry, after a day of wear, and after a later wash: that is what
@@ -29,16 +39,7 @@ const Screen = () => {
               <AddOutcome />
             </div>
           </Card>
-          {record.outcomes
-            .map((outcome, at) => (
-              <OutcomeCard
-                key={outcome.id}
-                outcome={outcome}
-                at={at}
-                ready={at === newest ? ready : null}
-              />
-            ))
-            .reverse()}
+          {ready ? cards.slice(1) : cards}
         </>
       )}
       <OnTheMat />

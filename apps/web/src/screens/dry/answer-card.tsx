@@ -105,7 +105,7 @@ const Told = ({ forecast, drying, now, at }: AnswerProps & { forecast: DryingFor
 };
 
 const LineKey = () => (
-  <ul className="df-line-key">
+  <ul className="df-wash-key">
     <li>
       <i data-of="band" /> mass: likeliest, and 9 in 10
     </li>

@@ -9,7 +9,7 @@ import { ThickFields } from './thick-fields.tsx';
 import { TimeField } from './time-field.tsx';
 import { WaterFields } from './water-fields.tsx';
 
-const WET = { towel: 'pressed in towels', spun: 'spun', dripping: 'dripping' } as const;
+const WET = { towel: 'Pressed in towels', spun: 'Spun', dripping: 'Dripping' } as const;
 
 /** What it all stands on, in a line. */
 const summary = ({ wet, air, on, layers, pinned }: Drying, units: 'cm' | 'in'): string =>

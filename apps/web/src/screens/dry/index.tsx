@@ -69,10 +69,11 @@ const BeginButton = () => {
 const UnderWay = ({ drying }: { drying: Drying }) => {
   const edit = useEditDrying(drying.id);
   const at = useDrying(drying);
-  const now = useNow();
+  const now = useNow(drying);
   return (
     <>
       <AnswerCard drying={drying} edit={edit} at={at} now={now} />
+      <HowItLies drying={drying} edit={edit} />
       <div className="df-dry-columns">
         <WeighCard drying={drying} edit={edit} now={now} />
         {at.forecast && <TouchCard drying={drying} edit={edit} forecast={at.forecast} now={now} />}
@@ -81,7 +82,6 @@ const UnderWay = ({ drying }: { drying: Drying }) => {
         <TurnRow drying={drying} edit={edit} now={now} />
         <DryButton drying={drying} />
       </Card>
-      <HowItLies drying={drying} edit={edit} />
       {at.forecast && <RemindersCard drying={drying} forecast={at.forecast} />}
       <DropButton drying={drying} />
     </>
@@ -129,4 +129,4 @@ const DropButton = ({ drying }: { drying: Drying }) => {
   );
 };
 
-const Over = ({ drying }: { drying: Drying }) => <DriedCard drying={drying} now={useNow()} />;
+const Over = ({ drying }: { drying: Drying }) => <DriedCard drying={drying} now={useNow(drying)} />;

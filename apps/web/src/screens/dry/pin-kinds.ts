@@ -28,9 +28,3 @@ export const isUnpinned = (work: MatWork): boolean => {
   const there = pinsIn(work);
   return PIN_KINDS.every((kind) => out[kind] >= there[kind]);
 };
-
-/** What the knitter calls the piece. */
-export const pieceTitle = ({ piece, copy }: Pick<MatWork, 'piece' | 'copy'>): string => {
-  const name = piece === '' ? 'The piece' : `${piece.slice(0, 1).toUpperCase()}${piece.slice(1)}`;
-  return copy === '' ? name : `${name}, ${copy}`;
-};

@@ -1,16 +1,9 @@
 import { type MatWork, type PinCounts, pinsIn, pinTotal } from '@dryflat/record';
 import { announce, Button, Card, Icon, Notice } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
+import { workName } from '../pinning/work-name.ts';
 import './dry.css';
-import {
-  isUnpinned,
-  kindsIn,
-  kindWords,
-  NO_PINS,
-  type PinKind,
-  pieceTitle,
-  wasPinned,
-} from './pin-kinds.ts';
+import { isUnpinned, kindsIn, kindWords, NO_PINS, type PinKind, wasPinned } from './pin-kinds.ts';
 
 /** Pins come out of each piece, counted against what went in. */
 export const UnpinCards = () => {
@@ -45,7 +38,7 @@ const UnpinCard = ({ work }: { work: MatWork }) => {
     announce(`${count} of ${there[kind]} ${kindWords(kind, there[kind]).toLowerCase()} out`);
   };
   return (
-    <Card title={`${pieceTitle(work)}: pins out`}>
+    <Card title={`${workName(work)}: pins out`}>
       {done ? (
         <Notice tone="good">All {pinTotal(there)} that went in are out.</Notice>
       ) : (

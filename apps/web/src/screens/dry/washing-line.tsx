@@ -35,7 +35,7 @@ export const WashingLine = (props: LineProps) => {
   const x = scale(hours, edge.left, width - edge.right);
   const y = scale(masses, height - edge.bottom, edge.top);
   return (
-    <div ref={box} className="df-line">
+    <div ref={box} className="df-wash">
       <svg width={width} height={height} role="img" aria-label={label}>
         <Hours {...{ begun, x, rem, width, height, edge, last: hours.high, now }} />
         <Band course={forecast.course} x={x} y={y} />
@@ -43,19 +43,16 @@ export const WashingLine = (props: LineProps) => {
         {weighed.map((each) => (
           <circle
             key={`${each.hours} ${each.massG}`}
-            className="df-line-dot"
+            className="df-wash-dot"
             cx={x(each.hours)}
             cy={y(each.massG)}
             r={0.34 * rem}
           />
         ))}
         {nowHours <= hours.high && (
-          <g className="df-line-now">
+          <g className="df-wash-now">
             <line x1={x(nowHours)} x2={x(nowHours)} y1={edge.top} y2={height - edge.bottom} />
-            <text
-              x={Math.min(x(nowHours) + 0.3 * rem, width - 2.4 * rem)}
-              y={height - edge.bottom - 0.4 * rem}
-            >
+            <text x={Math.min(x(nowHours) + 0.3 * rem, width - 2.4 * rem)} y={edge.top + 0.7 * rem}>
               now
             </text>
           </g>
@@ -97,7 +94,7 @@ const Hours = ({
   const ticks = clockTicks(begun, begun + last * HOUR, tickStep(last, most));
   const bottom = height - edge.bottom;
   return (
-    <g className="df-line-hours">
+    <g className="df-wash-hours">
       {ticks.map(({ ms, day }) => {
         const at = x((ms - begun) / HOUR);
         return (
@@ -122,8 +119,8 @@ const Band = ({ course, x, y }: { course: DryingForecast['course']; x: Scale; y:
   const lower = through(({ p5 }) => p5).reverse();
   return (
     <>
-      <polygon className="df-line-band" points={[...upper, ...lower].join(' ')} />
-      <polyline className="df-line-middle" points={through(({ p50 }) => p50).join(' ')} />
+      <polygon className="df-wash-band" points={[...upper, ...lower].join(' ')} />
+      <polyline className="df-wash-middle" points={through(({ p50 }) => p50).join(' ')} />
     </>
   );
 };
@@ -141,7 +138,7 @@ const DryAt = ({
   edge: Edge;
   rem: number;
 }) => (
-  <g className="df-line-dry">
+  <g className="df-wash-dry">
     <line x1={edge.left} x2={width - edge.right} y1={y(massG)} y2={y(massG)} />
     <text x={edge.left - 0.4 * rem} y={y(massG)}>
       {Math.round(massG)} g
@@ -167,9 +164,9 @@ const Pegs = ({
   const heads = apart(places, 2 * rem, width - 1.1 * rem);
   const rope = 1.4 * rem;
   return (
-    <g className="df-line-pegs">
+    <g className="df-wash-pegs">
       <path
-        className="df-line-rope"
+        className="df-wash-rope"
         d={`M0 ${rope - 0.5 * rem} Q ${width / 2} ${rope + 0.5 * rem} ${width} ${rope - 0.5 * rem}`}
       />
       {forecast.marks.map(({ id, kind }, k) => (
