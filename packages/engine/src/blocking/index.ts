@@ -6,6 +6,7 @@ export { openSheet, type PieceSheet, placeIn } from './piece-sheet.ts';
 export { placeFromTape, referencesOnMat } from './place-from-tape.ts';
 export { planBlock } from './plan.ts';
 export { DEFAULT_NODES } from './plan-piece.ts';
+export { replan } from './replan.ts';
 export { stockWithout } from './stock-left.ts';
 export type * from './types.ts';
 export { wantedOf } from './wanted-outline.ts';

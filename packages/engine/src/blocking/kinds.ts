@@ -1,8 +1,37 @@
+import type { Kept } from './pins-around.ts';
 import type { Placement } from './placements.ts';
 import type { PinKind, Stock } from './types.ts';
 
 /** About a third of the pins stand where the pull is strongest. Common practice, no source. */
 const STRONG = 1 / 3;
+
+/** The kinds that steps had before, as far as what is left has them; else what there is, straight first. */
+export const kindsLeft = (
+  coming: readonly Placement[],
+  stock: Stock,
+  forWires: number,
+  kept: Kept,
+): Map<Placement, PinKind> => {
+  const left = {
+    straight: stock.straight - Math.min(stock.straight, forWires),
+    't-pin': stock.tPins - Math.max(0, forWires - stock.straight),
+  };
+  const kinds = new Map<Placement, PinKind>();
+  const give = (each: Placement, first: keyof typeof left) => {
+    const other = first === 'straight' ? 't-pin' : 'straight';
+    const kind = left[first] > 0 ? first : other;
+    left[kind] -= 1;
+    kinds.set(each, kind);
+  };
+  const pins = coming.filter(({ kind }) => kind === 'pin');
+  const was = ({ nodes }: Placement) => kept.get(nodes[0]!)?.kind;
+  // Those that had a kind come first, so that a new one never takes it from them.
+  const old = pins.filter((each) => was(each) !== undefined);
+  for (const each of old) give(each, was(each) === 't-pin' ? 't-pin' : 'straight');
+  for (const each of pins) if (!kinds.has(each)) give(each, 'straight');
+  for (const each of coming) if (each.kind !== 'pin') kinds.set(each, each.kind);
+  return kinds;
+};
 
 /**
  * Kind of each placement: T-pins where the pull is strongest, straight pins elsewhere, and either for

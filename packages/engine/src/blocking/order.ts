@@ -53,6 +53,7 @@ export const outwardOrder = (
   return withWires(
     order,
     all.filter(({ kind }) => kind === 'wire'),
+    already.length,
   );
 };
 
@@ -68,12 +69,16 @@ const twinOf = (
 };
 
 /** A wire goes in right after the later of the pins at its ends. */
-const withWires = (order: readonly Placement[], wires: readonly Placement[]): Placement[] => {
+const withWires = (
+  order: readonly Placement[],
+  wires: readonly Placement[],
+  already: number,
+): Placement[] => {
   const done = [...order];
   for (const wire of wires) {
     const ends = new Set([wire.nodes[0], wire.nodes.at(-1)]);
     const after = done.findLastIndex(({ nodes }) => nodes.some((k) => ends.has(k)));
-    done.splice(after + 1, 0, wire);
+    done.splice(Math.max(after + 1, already), 0, wire);
   }
   return done;
 };

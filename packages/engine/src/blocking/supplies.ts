@@ -21,9 +21,14 @@ export class Supplies {
     this.wires = lengths(wires);
   }
 
+  /** Pins along the way of a wire of that span. */
+  pinsForWire(length: number): number {
+    return Math.max(0, Math.ceil(length / WIRE_PINNED_EVERY) - 1);
+  }
+
   /** The shortest wire that spans the length, with the pins that hold it along its way; null where there is none. */
   wireFor(length: number): { lengthMm: number; pins: number } | null {
-    const pins = Math.max(0, Math.ceil(length / WIRE_PINNED_EVERY) - 1);
+    const pins = this.pinsForWire(length);
     const at = this.wires.findIndex((each) => each >= length);
     if (at < 0 || length < WIRE_FROM || pins > this.singles) return null;
     const [lengthMm] = this.wires.splice(at, 1);
