@@ -3,6 +3,7 @@ import {
   type Affine,
   cholesky,
   jointOf,
+  type NormalColumns,
   type Posterior,
   type RandomSource,
   randomSource,
@@ -23,18 +24,26 @@ export interface Draws {
   readonly kept: Float64Array;
   /** Standard normal that says how far this fabric gives more or less than its data row. */
   readonly give: Float64Array;
+  /** The further forms that were asked for, in their order. */
+  readonly further: readonly Float64Array[];
   /** Independent standard normals for the doubt about a body landmark; the same each time for a name. */
   body(name: string): Float64Array;
 }
 
 type ByDirection = Readonly<Record<'width' | 'length', Float64Array>>;
 
+/** Forms drawn beside the usual ones, on normals of their own so that they change no other draw. */
+export interface Further {
+  readonly forms: readonly Affine[];
+  readonly normals: NormalColumns;
+}
+
 /** Sample the joint posterior. Deterministic in `seed`; cost n·k² for k ≈ measurements + 8. */
 export const drawAll = (
   model: SizeModel,
   post: Posterior,
   kept: Kept,
-  options: { readonly n: number; readonly seed: number },
+  options: { readonly n: number; readonly seed: number; readonly further?: Further },
 ): Draws => {
   const { fabric, measurements } = model;
   const forms: Affine[] = [];
@@ -50,7 +59,7 @@ export const drawAll = (
   });
   const growth = [fabric.driedOverAsKnit, fabric.wetOverDried, fabric.rewashedOverDried].map(pair);
   const source = randomSource(options.seed);
-  const columns = sampleJoint(post, forms, options.n, source);
+  const columns = sampleJoint(post, forms, options.n, source, options.further);
   const both = (at: { width: number; length: number } | undefined): ByDirection => ({
     width: columns[at!.width]!,
     length: columns[at!.length]!,
@@ -65,6 +74,7 @@ export const drawAll = (
     rewashedOverDried: both(growth[2]),
     kept: fill(options.n, () => share(source.uniform())),
     give: fill(options.n, source.normal),
+    further: columns.slice(forms.length),
     body: bodyColumns(options.n, source),
   };
 };
@@ -89,14 +99,18 @@ const sampleJoint = (
   forms: readonly Affine[],
   n: number,
   source: RandomSource,
+  further?: Further,
 ): Float64Array[] => {
-  const k = forms.length;
-  const { mean, covariance } = jointOf(post, forms);
+  const all = [...forms, ...(further?.forms ?? [])];
+  const k = all.length;
+  const { mean, covariance } = jointOf(post, all);
   const lower = cholesky(covariance, k);
-  const columns = forms.map(() => new Float64Array(n));
+  const columns = all.map(() => new Float64Array(n));
+  const more = further?.forms.map((_, j) => further.normals.normal(`further:${j}`)) ?? [];
   const z = new Float64Array(k);
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j < k; j++) z[j] = source.normal();
+    for (let j = 0; j < forms.length; j++) z[j] = source.normal();
+    for (let j = 0; j < more.length; j++) z[forms.length + j] = more[j]![i]!;
     for (let j = 0; j < k; j++) {
       let value = mean[j]!;
       for (let m = 0, at = j * k; m <= j; m++, at++) value += lower[at]! * z[m]!;

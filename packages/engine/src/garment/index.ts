@@ -1,9 +1,24 @@
 export * from './body-tables/index.ts';
 export * from './dimensional-change.ts';
+export { type Draws, drawAll } from './draws.ts';
+export {
+  bounds,
+  type FitTarget,
+  fitTargets,
+  rangeOf,
+  share,
+  shareAll,
+  verdicts,
+} from './fit.ts';
 export { DEFAULT_DRAWS, DEFAULT_SEED, forecast } from './forecast.ts';
 export * from './forecast-types.ts';
 export { gaugeSteps } from './gauge-steps.ts';
 export * from './kinds.ts';
+export { type Known, learn } from './known.ts';
 export * from './landmarks.ts';
 export * from './outline/index.ts';
+export { passagesOf } from './passages.ts';
 export * from './paste/index.ts';
+export { sizeRatio } from './size-choice.ts';
+export type { SizedMeasurement } from './size-model.ts';
+export { lengthsIn, type Passage } from './state-lengths.ts';

@@ -57,8 +57,11 @@ const baseOf = (
 };
 
 /** How much larger another size is made than the chosen one: by its counts, else by its lengths. */
-const sizeRatio = (question: ForecastQuestion, target: FitTarget, at: number): number | null => {
-  const { wanted } = target.measurement;
+export const sizeRatio = (
+  question: ForecastQuestion,
+  { measurement: { wanted } }: Pick<FitTarget, 'measurement'>,
+  at: number,
+): number | null => {
   const ratio = (row: readonly (number | null)[]): number | null => {
     const here = row[at] ?? null;
     const chosen = row[question.chosen] ?? null;
