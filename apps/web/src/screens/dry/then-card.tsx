@@ -1,4 +1,4 @@
-import { Button, Card, Icon } from '../../kit/index.ts';
+import { Button, Card } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { go } from '../../shell/route.ts';
 import { useGarment } from '../../store/index.ts';
@@ -42,9 +42,7 @@ export const ThenCard = () => {
         </p>
       )}
       <p>
-        <a href={garmentHash(record.id, 'after')}>
-          <Icon name="after" /> Forecast and outcome side by side
-        </a>
+        <a href={garmentHash(record.id, 'after')}>Forecast and outcome side by side</a>
       </p>
     </Card>
   );

@@ -11,6 +11,7 @@ import {
   useLengths,
 } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
+import { PhotoSection } from '../photos/index.tsx';
 import { StartPinning } from '../pinning/start-pinning.tsx';
 import { AtHandForm } from './at-hand.tsx';
 import { ChosenPin } from './chosen-pin.tsx';
@@ -103,6 +104,7 @@ const Screen = () => {
       </Card>
       {!underWay && start}
       {mat.planned && <OnMat mat={mat} />}
+      <PhotoSection when={underWay ? 'pinned' : 'before'} />
     </>
   );
 };

@@ -67,11 +67,22 @@ const ALONE_AFTER = 33;
 
 const NONE: readonly MovedPin[] = [];
 
+/** What comes after a plan, or beside it, does not change it; photos are megabytes besides. */
+const BESIDE = {
+  name: '',
+  notes: [],
+  forecasts: [],
+  onMat: [],
+  dryings: [],
+  photos: [],
+  finished: undefined,
+} satisfies Partial<Record<keyof GarmentRecord, unknown>>;
+
 /** What a plan hangs on: a note, a new name or a pin that is moved in it asks for no other. */
 const keyOf = (record: GarmentRecord, choices: MatChoices): string => {
   const pins = (record.plan.pins ?? NONE).filter(({ around }) => around);
   const plan = { ...record.plan, pins };
-  return JSON.stringify([{ ...record, name: '', notes: [], forecasts: [], plan }, choices]);
+  return JSON.stringify([{ ...record, ...BESIDE, plan }, choices]);
 };
 
 /** Plans the piece in one worker, and holds it under the hand in another. */

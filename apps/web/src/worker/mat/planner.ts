@@ -1,4 +1,5 @@
 import type { GarmentRecord } from '@dryflat/record';
+import { withoutPictures } from '../without-pictures.ts';
 import { died, type MatWorker } from './mat-worker.ts';
 import type { AgainQuestion, MatAsk, MatChoices, MatTold } from './protocol.ts';
 
@@ -47,7 +48,8 @@ export const planner = (make: () => MatWorker, tell: (told: MatTold) => void): P
     worker.postMessage(asked(turn));
   };
   return {
-    ask: (record, choices) => send((turn) => ({ kind: 'plan', turn, record, choices })),
+    ask: (record, choices) =>
+      send((turn) => ({ kind: 'plan', turn, record: withoutPictures(record), choices })),
     again: (question) => send((turn) => ({ kind: 'again', turn, question })),
     stop: end,
   };
