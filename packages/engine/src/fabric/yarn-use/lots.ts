@@ -102,7 +102,7 @@ const place = ({ part, share, from, to }: LotChange): string =>
 
 const mixedSentence = (changes: readonly LotChange[]): string =>
   `No lot suffices for its parts with safety. Knit two lots alternately, two rows of each, where they meet (common practice, no source): ${list(changes.map(place))}.`;
-const SHORT = 'Even all lots together are not enough.';
+const SHORT = 'All lots together are likelier to run out than to last.';
 
 /**
  * Which dye lots to knit from: one that suffices alone, else a share of whole parts among lots, else

@@ -128,7 +128,7 @@ export const loopEstimates = (gauge: GaugeForYarn | null): LoopEstimate[] => {
         basis: {
           id: `yarn-loop-${direction}`,
           kind: 'published',
-          text: `A stitch takes ${value} times its ${name}: {mm:${median.toFixed(1)}} of yarn; the constant is of machine-knit wool, and hand knitting is taken to be within ${MODEL_PERCENT} % of it (SD, assumption)`,
+          text: `A stitch takes ${value} times the ${name} of yarn, {mm:${median.toFixed(1)}}; the constant is of machine-knit wool, and hand knitting is taken to be within ${MODEL_PERCENT} % of it (SD, assumption)`,
           source: LOOP_CONSTANTS[relaxation].source,
         },
       },

@@ -23,8 +23,12 @@ const latestStart = (course: Course, question: PaceQuestion, last: number): numb
 
 const sum = (hours: readonly number[]): number => hours.reduce((a, b) => a + b, 0);
 
-/** Hours a week, each day in the same proportion as now and none above `MOST_HOURS`. */
-const hoursNeeded = (course: Course, question: PaceQuestion, last: number): number | null => {
+/** Hours day by day, each in the same proportion as now and none above `MOST_HOURS`. */
+const hoursNeeded = (
+  course: Course,
+  question: PaceQuestion,
+  last: number,
+): readonly number[] | null => {
   const had = question.hours.filter((each) => each > 0);
   if (had.length === 0) return null;
   const times = (factor: number) =>
@@ -38,7 +42,7 @@ const hoursNeeded = (course: Course, question: PaceQuestion, last: number): numb
     if (enough(half)) high = half;
     else low = half;
   }
-  return sum(times(high));
+  return times(high);
 };
 
 /** What a wanted day asks for; null where none is wanted. */
@@ -47,10 +51,12 @@ export const dateAdvice = (course: Course, question: PaceQuestion): DateAdvice |
   const first = dayNumber(question.from)!;
   const last = dayNumber(question.by)! - first;
   const start = latestStart(course, question, last);
+  const hours = last < 0 ? null : hoursNeeded(course, question, last);
   return {
     by: question.by,
     chance: chanceWith(course, question, last),
     latestStart: start === null ? null : isoDay(first + start),
-    hoursPerWeek: last < 0 ? null : hoursNeeded(course, question, last),
+    hoursPerWeek: hours && sum(hours),
+    hours,
   };
 };

@@ -42,7 +42,7 @@ test('PC11: the critical step is the one that, left out, brings the day forward 
   }
   const damp = { dryingHours: { p5: 700, p50: 900, p95: 1100 } };
   expect(forecast(damp).critical[0]!.name).toBe('drying');
-  expect(forecast(damp).sentence).toContain('Most of the days go to drying.');
+  expect(forecast(damp).sentence).toContain('The most days go to drying.');
   const yarn = { heldOverNeeded: { median: 0.3, logSd: 0.05 }, shopDays: 120 } as const;
   const waiting = forecast({ yarn: { ...yarn, order: 'when-short' } });
   expect(waiting.critical[0]!.name).toBe('waiting for yarn');
@@ -83,6 +83,7 @@ test('PC12: a date that nothing meets has no start and no hours', () => {
     chance: 0,
     latestStart: null,
     hoursPerWeek: null,
+    hours: null,
   });
   expect(forecast({ by: '2031-04-01' }).notices.map(({ code }) => code)).toContain('past-date');
 });
@@ -114,7 +115,10 @@ test('PC14: what is not known or hardly possible is said; long days bring a word
   expect(codes({ hours: [0, 0, 0, 0, 0, 0, 0] })).toEqual(
     expect.arrayContaining(['no-hours', 'never']),
   );
-  expect(codes({ hours: [0, 0, 0, 0, 0, 3, 3] })).not.toContain('rest');
+  const sunday = [0, 0, 0, 0, 0, 3, 3];
+  expect(codes({ hours: sunday, by: null })).not.toContain('rest');
+  // The hours that the date asks for are longer than those meant.
+  expect(codes({ hours: sunday, by: '2031-06-20' })).toContain('rest');
   expect(codes({ hours: [0, 0, 0, 0, 0, 3.5, 3] })).toContain('rest');
   expect(restCaution([3.5])).toMatch(/Up to 3\.5 hours .* ask a doctor or a physiotherapist/);
   expect(restCaution([])).toBeNull();

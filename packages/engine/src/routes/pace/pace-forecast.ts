@@ -109,7 +109,7 @@ const forecastOf = (
     date,
     yarn,
     sentence: sentenceOf(done, date, critical),
-    notices: noticesOf(question, days.never, yarn),
+    notices: noticesOf(question, days.never, yarn, date),
     bases: basesOf(question),
   };
 };

@@ -134,6 +134,8 @@ export interface DateAdvice {
   readonly latestStart: string | null;
   /** Hours a week, spread as they are now, for a chance of 90 %; null where not even 12 a day are enough. */
   readonly hoursPerWeek: number | null;
+  /** The same day by day, Monday first. */
+  readonly hours: readonly number[] | null;
 }
 
 export interface YarnAdvice {

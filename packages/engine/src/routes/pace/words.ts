@@ -30,10 +30,12 @@ const percent = (chance: number): string => {
 const NEVER = 'With these hours it is more likely than not that it takes over three years.';
 
 const dateWords = (date: DateAdvice | null): string =>
-  date === null ? '' : ` The chance of ${dayInWords(date.by)} is ${percent(date.chance)}.`;
+  date === null
+    ? ''
+    : ` The chance of being done by ${dayInWords(date.by)} is ${percent(date.chance)}.`;
 
 const criticalWords = ([first]: readonly CriticalStep[]): string =>
-  first === undefined ? '' : ` Most of the days go to ${first.name}.`;
+  first === undefined ? '' : ` The most days go to ${first.name}.`;
 
 /** When it is done, with what chance it meets its date, and what takes longest. */
 export const sentenceOf = (
@@ -73,9 +75,10 @@ export const noticesOf = (
   question: PaceQuestion,
   never: number,
   yarn: YarnAdvice | null,
+  date: DateAdvice | null,
 ): Notice[] => {
   const { hours, by, from, log } = question;
-  const caution = restCaution(hours);
+  const caution = restCaution([...hours, ...(date?.hours ?? [])]);
   return [
     ...noticeIf(
       log.length === 0,
