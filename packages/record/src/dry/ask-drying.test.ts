@@ -3,7 +3,8 @@ import { explain } from '@dryflat/engine/units';
 import { describe, expect, it } from 'vitest';
 import { sample } from '../malformed/sample.ts';
 import type { Drying, GarmentRecord } from '../schema/index.ts';
-import { askDrying, drawnFabricM2 } from './index.ts';
+import { drawnFabricM2 } from './fabric-area.ts';
+import { askDrying } from './index.ts';
 
 const asked = (change: (record: GarmentRecord, drying: Drying) => void = () => {}) => {
   const record = sample();
