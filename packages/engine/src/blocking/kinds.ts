@@ -1,4 +1,4 @@
-import type { Kept } from './pins-around.ts';
+import { type Kept, keptAs } from './pins-around.ts';
 import type { Placement } from './placements.ts';
 import type { PinKind, Stock } from './types.ts';
 
@@ -24,7 +24,7 @@ export const kindsLeft = (
     kinds.set(each, kind);
   };
   const pins = coming.filter(({ kind }) => kind === 'pin');
-  const was = ({ nodes }: Placement) => kept.get(nodes[0]!)?.kind;
+  const was = (each: Placement) => keptAs(kept, each)?.kind;
   // Those that had a kind come first, so that a new one never takes it from them.
   const old = pins.filter((each) => was(each) !== undefined);
   for (const each of old) give(each, was(each) === 't-pin' ? 't-pin' : 'straight');

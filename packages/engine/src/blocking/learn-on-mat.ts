@@ -3,6 +3,7 @@ import { meanOf, type Observation, posterior, sdOf, Unknowns } from '../stats/in
 import { fail, ok } from '../units/index.ts';
 import { type Evidence, evidenceOf, leftOut, observed } from './evidence-on-mat.ts';
 import { type MatModel, matModel, stoppedOnMat } from './forward-on-mat.ts';
+import { goingsOn } from './goings-on.ts';
 import { learnedNotices } from './learned-notices.ts';
 import { learnedChange } from './learned-words.ts';
 import { inMatFaults, readingFaults } from './mat-faults.ts';
@@ -237,8 +238,13 @@ export const learnOnMat: LearnOnMat = (piece, inMat, readings, hooks = {}) => {
   if (faults.length > 0) return fail(...faults);
   const telling = readings.some(({ felt, measured }) => felt !== 'right' || measured.length > 0);
   if (!telling) return ok(nothingLearned(piece));
-  const goOn = () => hooks.onStep?.({ done: 0 }) ?? true;
-  const made = matModel(piece, inMat, goOn, hooks.nodes);
+  const going = goingsOn(
+    hooks.onStep === undefined ? {} : { onStep: hooks.onStep },
+    piece.name,
+    0,
+    1,
+  );
+  const made = matModel(piece, inMat, going.goOn);
   if (!made.ok) return made;
   const sds = sdsOf(piece);
   const asked = askedOf(made.value, readings, sds);

@@ -115,7 +115,7 @@ export type LearnOnMat = (
   piece: PieceToBlock,
   inMat: readonly InMat[],
   readings: readonly MatReading[],
-  hooks?: MatHooks,
+  hooks?: Pick<MatHooks, 'onStep'>,
 ) => Result<Learned>;
 
 export type Replan = (

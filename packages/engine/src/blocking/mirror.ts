@@ -1,6 +1,7 @@
 import type { Point } from '../garment/index.ts';
 import type { InMat } from './mat-types.ts';
 import { matReferences, type Reference } from './on-mat.ts';
+import { pinsIn } from './place-from-tape.ts';
 import { distance } from './plane.ts';
 import { mirrored } from './symmetry.ts';
 import { tapeDistances } from './tape.ts';
@@ -61,14 +62,21 @@ export const mirroredInMat = (inMat: readonly InMat[], { widthMm }: MatSpec): In
     along: along(thing.along),
   }));
 
-/** A whole plan with left and right exchanged: for the second front, or the piece laid other face up. */
-export const mirroredPlan = (plan: PiecePlan, mat: MatSpec): PiecePlan => {
+/**
+ * A whole plan with left and right exchanged: for the second front, or the piece laid other face up.
+ * `inMat`: what is in before its steps, in the places it has on that side.
+ */
+export const mirroredPlan = (
+  plan: PiecePlan,
+  mat: MatSpec,
+  inMat: readonly InMat[] = [],
+): PiecePlan => {
   const flip = (p: Point) => mirrored(p, mat.widthMm / 2);
   const { outlines, stretchUse } = plan;
   const { points, triangles, use } = stretchUse.field;
   return {
     ...plan,
-    pins: mirroredPins(plan.pins, mat),
+    pins: mirroredPins(plan.pins, mat, pinsIn(inMat)),
     outlines: {
       rest: outlines.rest.map(flip),
       wanted: outlines.wanted.map(flip),

@@ -1,6 +1,6 @@
 import { outwardOrder } from './order.ts';
 import type { PieceSheet } from './piece-sheet.ts';
-import type { Kept } from './pins-around.ts';
+import { type Kept, keptAs } from './pins-around.ts';
 import type { Placement } from './placements.ts';
 
 /** What is in, then the steps that were to come in their own order, then what is new, outwards from those. */
@@ -10,12 +10,7 @@ export const orderAround = (
   already: readonly Placement[],
   kept: Kept,
 ): Placement[] => {
-  const stepOf = ({ kind, nodes }: Placement): number | undefined => {
-    const step = kept.get(nodes[0]!);
-    return step !== undefined && (step.along === null) === (kind === 'pin')
-      ? step.order
-      : undefined;
-  };
+  const stepOf = (each: Placement) => keptAs(kept, each)?.order;
   const coming = all.filter((each) => !already.includes(each));
   const old = coming
     .filter((each) => stepOf(each) !== undefined)

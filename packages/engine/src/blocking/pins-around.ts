@@ -4,13 +4,23 @@ import type { Choosing } from './choosing.ts';
 import { shouldLie } from './gaps.ts';
 import { nodesOn } from './held-on-mat.ts';
 import type { PinState } from './pin-state.ts';
+import type { Placement } from './placements.ts';
 import { distance } from './plane.ts';
 import { spacePins } from './space-pins.ts';
 import type { Supplies } from './supplies.ts';
 import type { PinPlaced } from './types.ts';
 
-/** A step that was still to come, by the ring index of its first node. */
-export type Kept = ReadonlyMap<number, PinPlaced>;
+/** Steps that were still to come and stay, by the ring index of their first node: pins, and combs and wires. */
+export interface Kept {
+  readonly pins: ReadonlyMap<number, PinPlaced>;
+  readonly runs: ReadonlyMap<number, PinPlaced>;
+}
+
+/** Kept steps by what became of them. */
+export const keptAs = (
+  { pins, runs }: Kept,
+  { kind, nodes }: Pick<Placement, 'kind' | 'nodes'>,
+): PinPlaced | undefined => (kind === 'pin' ? pins : runs).get(nodes[0]!);
 
 /** A comb or a wire that was still to come goes where it was to go, if it is at hand. */
 const keepRun = (
@@ -21,7 +31,8 @@ const keepRun = (
 ): boolean => {
   const { kind, along } = step;
   if (along === null || nodes.length < 2 || (kind !== 'comb' && kind !== 'wire')) return false;
-  if (!supplies.take(kind, along.lengthMm)) return false;
+  const ended = [nodes[0]!, nodes.at(-1)!].every((k) => state.pins.has(k));
+  if ((kind === 'wire' && !ended) || !supplies.take(kind, along.lengthMm)) return false;
   const [first, last] = [nodes[0]!, nodes.at(-1)!];
   const held =
     kind === 'wire'
@@ -40,7 +51,9 @@ const keepRun = (
 const alignRuns = (state: PinState, kept: Kept): void => {
   const fixed = state.fixed();
   const own = new Set(
-    state.runs.flatMap(({ kind, nodes }) => (kind === 'comb' && kept.has(nodes[0]!) ? nodes : [])),
+    state.runs.flatMap(({ kind, nodes }) =>
+      kind === 'comb' && kept.runs.has(nodes[0]!) ? nodes : [],
+    ),
   );
   const firm = fixed.filter((k) => state.isIn(k));
   if (firm.length < 2) return;
@@ -59,7 +72,7 @@ const alignRuns = (state: PinState, kept: Kept): void => {
 
 /** The steps that were to come, as far as the stock goes: first what a corner or a dimension needs. */
 const keepSteps = (state: PinState, before: readonly PinPlaced[], supplies: Supplies): Kept => {
-  const kept = new Map<number, PinPlaced>();
+  const kept = { pins: new Map<number, PinPlaced>(), runs: new Map<number, PinPlaced>() };
   const { ring } = state.sheet;
   const taken = new Set(state.fixed());
   const single = (step: PinPlaced) => nodesOn(state.sheet, step.on)[0]!;
@@ -70,12 +83,13 @@ const keepSteps = (state: PinState, before: readonly PinPlaced[], supplies: Supp
   const able = fit.size <= supplies.singles ? [...fit] : firm.slice(0, supplies.singles);
   for (const k of able) {
     state.pins.add(k);
-    kept.set(k, singles.find((step) => single(step) === k)!);
+    kept.pins.set(k, singles.find((step) => single(step) === k)!);
   }
   supplies.singles -= able.length;
   for (const step of before) {
     const nodes = nodesOn(state.sheet, step.on);
-    if (step.along !== null && keepRun(state, step, nodes, supplies)) kept.set(nodes[0]!, step);
+    if (step.along !== null && keepRun(state, step, nodes, supplies))
+      kept.runs.set(nodes[0]!, step);
   }
   return kept;
 };

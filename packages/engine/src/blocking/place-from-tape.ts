@@ -2,7 +2,7 @@ import { TAPE_SD_MM } from '../fabric/index.ts';
 import type { Point } from '../garment/index.ts';
 import { type Fault, fail, ok, type Result } from '../units/index.ts';
 import type { InMat, PlaceFromTape, ReferencesOnMat } from './mat-types.ts';
-import { matReferences } from './on-mat.ts';
+import { matReferences, type Reference } from './on-mat.ts';
 import { between, distance } from './plane.ts';
 
 /** Two tapes that miss each other by up to this still meet, mm: what a tape on fabric may be off. */
@@ -12,13 +12,14 @@ const mm = (value: number): string => `{mm:${value.toFixed(1)}}`;
 
 export const orderIn = ({ order }: InMat, index: number): number => order ?? index + 1;
 
+/** Pins that are in, as references for what comes after them. */
+export const pinsIn = (inMat: readonly InMat[]): Reference[] =>
+  inMat.flatMap((thing, k) =>
+    thing.along === null ? [{ name: `pin ${orderIn(thing, k)}`, at: thing.to }] : [],
+  );
+
 export const referencesOnMat: ReferencesOnMat = (inMat, mat) =>
-  new Map([
-    ...matReferences(mat).map(({ name, at }) => [name, at] as const),
-    ...inMat.flatMap((thing, k) =>
-      thing.along === null ? [[`pin ${orderIn(thing, k)}`, thing.to] as const] : [],
-    ),
-  ]);
+  new Map([...matReferences(mat), ...pinsIn(inMat)].map(({ name, at }) => [name, at]));
 
 /** Where circles about a and b meet, on the side of `near`; their nearest places where they just miss. */
 const meeting = (a: Point, ra: number, b: Point, rb: number, near: Point): Point => {

@@ -15,14 +15,14 @@ import { rulersOf } from './measure.ts';
 import { measurementsOf } from './measurements.ts';
 import { moreStock } from './more-stock.ts';
 import { naiveOrder } from './naive-order.ts';
-import { layOnMat, layThrough, matReferences, onTheMat, type Reference } from './on-mat.ts';
+import { layOnMat, layThrough, matReferences, onTheMat } from './on-mat.ts';
 import { repairedOrder } from './order.ts';
 import { orderAround } from './order-around.ts';
 import { openSheet, type PieceSheet } from './piece-sheet.ts';
 import { PinState } from './pin-state.ts';
 import { scallopTolerance } from './pinned-piece.ts';
 import { pinsAround } from './pins-around.ts';
-import { orderIn } from './place-from-tape.ts';
+import { orderIn, pinsIn } from './place-from-tape.ts';
 import { type Placement, placementsOf } from './placements.ts';
 import { DEFAULT_NODES } from './plan-piece.ts';
 import { rehearse } from './rehearsal.ts';
@@ -30,6 +30,9 @@ import { replanChanges, replanNotices } from './replan-words.ts';
 import { Supplies } from './supplies.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
 import type { BlockQuestion, PieceToBlock, Stock } from './types.ts';
+
+/** Share by which a scallop may be deeper than planned before it counts: another mesh tells it that differently. */
+const ANOTHER_MESH = 1.1;
 
 const asBlock = (piece: PieceToBlock, stock: Stock, question: ReplanQuestion): BlockQuestion => {
   const { before: _, ...rest } = question;
@@ -68,11 +71,6 @@ const placementsIn = (all: readonly Placement[], given: readonly HeldThing[]): P
   return [...new Set(found)];
 };
 
-const references = (inMat: readonly InMat[]): Reference[] =>
-  inMat.flatMap((thing, k) =>
-    thing.along === null ? [{ name: `pin ${orderIn(thing, k)}`, at: thing.to }] : [],
-  );
-
 /**
  * The rest of the plan from where things stand: what is in the mat stays as it is, what was still to come
  * is kept where it still serves, and pins are added or left out as the stock and the fabric ask. `piece`
@@ -99,7 +97,10 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const sheet = opened.value;
   const { rulers, cut, state, lay, given } = stateOf(sheet, inMat, question);
   const goOn = () => going.goOn() && effort.goOn();
-  const choosing = { scallopTolerance: scallopTolerance(block), goOn };
+  const choosing = {
+    scallopTolerance: scallopTolerance(block) * (through.length > 0 ? ANOTHER_MESH : 1),
+    goOn,
+  };
   const supplies = new Supplies(stockLeft);
   const kept = pinsAround(state, before, supplies, choosing);
   effort.begin('rest');
@@ -129,13 +130,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const coming = ordered.order.slice(already.length);
   const steps = coming.map((placement, k) => ({ placement, order: last + k + 1 }));
   const kinds = kindsLeft(coming, stockLeft, pinsForWires, kept);
-  const pins = pinsTold(
-    state,
-    steps,
-    { lay, kinds },
-    matReferences(question.mat),
-    references(inMat),
-  );
+  const pins = pinsTold(state, steps, { lay, kinds }, matReferences(question.mat), pinsIn(inMat));
   const places = (of: (k: number) => { x: number; y: number }) =>
     sheet.ring.map((_, k) => lay.place(of(k)));
   const numbered = [
