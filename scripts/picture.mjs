@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 // @ts-check
-// `npm run picture`: takes the pictures of the app that the pages show, from the built app.
+// `npm run picture [WORD]`: takes the pictures of the app that the pages show, from the built app; those whose name has WORD.
 import './lib/node-version.mjs';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,13 +9,8 @@ import { chromium } from 'playwright-core';
 import { bundled } from './lib/bundled.mjs';
 import { CHROMIUM_ARGS, chromiumAdvice, findChromium } from './lib/chromium.mjs';
 import { ROOT } from './lib/root.mjs';
+import { SCENES } from './lib/scenes.mjs';
 import { buildWeb, webDist } from './lib/web-build.mjs';
-
-const PICTURES = [
-  { file: 'phone.png', width: 390, height: 844 },
-  { file: 'desk.png', width: 1280, height: 800 },
-];
-const EXAMPLE = 'waistcoat';
 
 const executablePath = findChromium();
 if (executablePath === null) {
@@ -30,8 +25,12 @@ const serving = await serve({ dir: webDist(ROOT), port: 0 });
 const browser = await chromium.launch({ executablePath, args: CHROMIUM_ARGS });
 const folder = join(ROOT, 'docs', 'pictures');
 mkdirSync(folder, { recursive: true });
+const word = process.argv[2] ?? '';
+let failed = 0;
 
-for (const { file, width, height } of PICTURES) {
+for (const { file, width, height, example, prepare } of SCENES.filter((each) =>
+  each.file.includes(word),
+)) {
   const context = await browser.newContext({
     viewport: { width, height },
     deviceScaleFactor: 2,
@@ -40,25 +39,27 @@ for (const { file, width, height } of PICTURES) {
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
   const complaints = /** @type {string[]} */ ([]);
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
-  await page.goto(`${serving.url}/#/example/${EXAMPLE}`);
-  const drawing = page.getByRole('heading', { name: 'What it will measure' });
-  await drawing.waitFor({ timeout: 20_000 });
-  await drawing.evaluate((heading) => {
-    heading.scrollIntoView({ block: 'start' });
-    // Out from under the bar that stays at the top.
-    scrollBy(0, -80);
-  });
-  await page.waitForLoadState('networkidle');
-  await page.waitForTimeout(500);
-  await page.screenshot({ path: join(folder, file) });
+  try {
+    await page.goto(`${serving.url}/#/example/${example}`);
+    await page.waitForURL(/#\/garment\//);
+    await prepare(page);
+    await page.waitForLoadState('networkidle');
+    await page.waitForTimeout(600);
+    await page.screenshot({ path: join(folder, file) });
+    console.log(`docs/pictures/${file}`);
+  } catch (error) {
+    failed += 1;
+    console.error(`${file}: ${error instanceof Error ? error.message : error}`);
+  }
   await context.close();
   for (const complaint of complaints) console.error(`${file}: ${complaint}`);
-  console.log(`docs/pictures/${file}`);
 }
 await browser.close();
 await serving.close();
+process.exit(failed > 0 ? 1 : 0);
