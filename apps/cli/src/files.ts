@@ -52,17 +52,50 @@ export const openRecord = async (
   }
 };
 
-/** Writes a text to a new file, or over an old one with `replace`. */
+/** Writes a content to a new file, or over an old one with `replace`. */
 export const save = async (
   path: string,
-  text: string,
+  content: string | Uint8Array,
   replace: boolean,
   surroundings: Surroundings,
 ): Promise<Result<null>> => {
   try {
-    await surroundings.write(path, text, replace);
+    await surroundings.write(path, content, replace);
     return ok(null);
   } catch (error) {
     return fail(systemFault(error, WRITING));
   }
+};
+
+export interface NotSaved {
+  readonly path: string;
+  readonly faults: readonly Fault[];
+}
+
+/** Whether a file of that name is there; a folder of it is found out when it is written to. */
+const isThere = async (path: string, surroundings: Surroundings): Promise<boolean> => {
+  try {
+    await surroundings.read(path);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** Writes several files, or where one of them is there already and may not be replaced, none. */
+export const saveAll = async (
+  files: readonly (readonly [path: string, content: string | Uint8Array])[],
+  replace: boolean,
+  surroundings: Surroundings,
+): Promise<NotSaved | null> => {
+  for (const [path] of replace ? [] : files)
+    if (await isThere(path, surroundings)) {
+      const [problem, mend] = WRITING.EEXIST!;
+      return { path, faults: [{ code: 'file-eexist', field: 'file', given: '', problem, mend }] };
+    }
+  for (const [path, content] of files) {
+    const saved = await save(path, content, replace, surroundings);
+    if (!saved.ok) return { path, faults: saved.faults };
+  }
+  return null;
 };

@@ -10,12 +10,13 @@ import {
   FORECAST,
   NEW,
   OVERVIEW,
+  PRINT,
   SCHEMA,
 } from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
 
-const PAGES = { OVERVIEW, FORECAST, BLOCK, CHECK, NEW, EXAMPLE, SCHEMA };
-const COMMANDS = ['forecast', 'block', 'check', 'new', 'example', 'schema'];
+const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, CHECK, NEW, EXAMPLE, SCHEMA };
+const COMMANDS = ['forecast', 'block', 'print', 'check', 'new', 'example', 'schema'];
 
 describe.each(Object.entries(PAGES))('the page %s', (_, page) => {
   it('C3: its command lines run, in order, in an empty folder', () => {

@@ -1,12 +1,16 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { text } from 'node:stream/consumers';
 import { wantsColours } from './print/style.ts';
 import { runProgram } from './program.ts';
 import type { Surroundings } from './surroundings.ts';
 
+const installed = createRequire(import.meta.url);
+
 const surroundings: Surroundings = {
   read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
   write: (path, content, replace) => writeFile(path, content, { flag: replace ? 'w' : 'wx' }),
+  font: (file) => readFile(installed.resolve(file)),
   random: Math.random,
   colours: wantsColours(process.stdout.isTTY === true, process.env),
 };

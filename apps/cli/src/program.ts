@@ -6,8 +6,9 @@ import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
 import type { OutputFlags } from './commands/give.ts';
 import { type NewFlags, newCommand } from './commands/new.ts';
+import { type PrintFlags, printCommand } from './commands/print.ts';
 import { schemaCommand } from './commands/schema.ts';
-import { BLOCK, CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, SCHEMA } from './help/pages.ts';
+import { BLOCK, CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, PRINT, SCHEMA } from './help/pages.ts';
 import type { Ending, Surroundings } from './surroundings.ts';
 
 type Finish = (ending: Ending) => void;
@@ -42,6 +43,26 @@ const addBlock = (program: Command, surroundings: Surroundings, finish: Finish) 
     .option('--words <us|uk>', 'American or British words of the craft', 'us')
     .action(async (file: string, flags: BlockFlags) =>
       finish(await blockCommand(file, flags, surroundings)),
+    );
+
+const addPrint = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('print')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('pages to print: for the mat, at full size, or to fill in')
+    .description(PRINT.trim())
+    .option('--pdf <FILE>', 'write a PDF')
+    .option('--svg <FILE>', 'write SVG, a file for each page')
+    .option('--full-size', 'the outline at 1:1, tiled over sheets to tape together')
+    .option('--piece <NAME>', 'with --full-size: this piece only')
+    .option('--blank', 'a measuring sheet to fill in by pencil')
+    .option('--paper <a4|letter>', 'size of the paper', 'a4')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .option('--to-measure', 'pins as far as the fabric goes, beyond what is called safe')
+    .option('--force', 'replace files that are there')
+    .action(async (file: string, flags: PrintFlags) =>
+      finish(await printCommand(file, flags, surroundings)),
     );
 
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
@@ -119,6 +140,7 @@ export const runProgram = async (
   // Sub-commands take over exitOverride and the output, so these come after.
   addForecast(program, surroundings, finish);
   addBlock(program, surroundings, finish);
+  addPrint(program, surroundings, finish);
   addCheck(program, surroundings, finish);
   addNew(program, surroundings, finish);
   addExample(program, surroundings, finish);

@@ -3,7 +3,9 @@ export interface Surroundings {
   /** Text of a file, or of standard input for `-`. Rejects with the system's error. */
   readonly read: (path: string) => Promise<string>;
   /** Writes a file whole; rejects with `EEXIST` where one is there and `replace` is false. */
-  readonly write: (path: string, text: string, replace: boolean) => Promise<void>;
+  readonly write: (path: string, content: string | Uint8Array, replace: boolean) => Promise<void>;
+  /** A font file of an installed package, by its path in it. */
+  readonly font: (file: string) => Promise<Uint8Array>;
   /** From 0 up to but not including 1. */
   readonly random: () => number;
   /** Whether standard output shows colours. */

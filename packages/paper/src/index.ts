@@ -1,4 +1,5 @@
 export { flow, type PageFrame } from './flow/flow.ts';
+export { type FullSizeOptions, fullSize } from './full-size/full-size.ts';
 export {
   type BlankInput,
   blankInput,

@@ -61,6 +61,23 @@ ones are assumed where it does not say. plan.sewn: true lies double. Places in
 --json are millimetres from the top left corner of the mat.
 `;
 
+export const PRINT = `
+Makes pages to print, as PDF, SVG or both. Without more: the drawing with wanted
+and forecast lengths, dried, and for each piece its pins in order, to take to
+the mat.
+
+  $ dryflat example ferry-socks -o socks.json
+  $ dryflat print socks.json --pdf socks.pdf --paper letter --units in
+  $ dryflat print socks.json --full-size --piece sock --pdf outline.pdf
+  $ dryflat print socks.json --blank --svg sheet.svg --pdf sheet.pdf
+
+--full-size draws the outline at 1:1 over as many sheets as it takes. Print at
+100 %, without fitting to the page, and lay a tape on the check lines. SVG of
+more than one page is numbered: out-1.svg, out-2.svg.
+
+The same file and options give the same bytes.
+`;
+
 export const CHECK = `
 Looks at files and says whether they are sound: every fault with its field,
 what was given and how to mend it. A number that is possible but unlikely is

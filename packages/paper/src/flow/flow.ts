@@ -20,6 +20,10 @@ export const PAGE_MARGIN = 14;
 const FOOT = 7;
 const PAGE_NUMBER = 24;
 
+/** Height that a page of that paper has for its blocks, mm. */
+export const pageHeight = (paper: PaperName): number =>
+  PAPERS[paper].heightMm - 2 * PAGE_MARGIN - FOOT;
+
 /** The page being filled, and those that are full. */
 class Pages {
   readonly full: Mark[][] = [];
@@ -116,7 +120,7 @@ const foot = (frame: PageFrame, page: number, of: number): Mark[] => {
 export const flow = (blocks: readonly Block[], frame: PageFrame): Sheet[] => {
   const { widthMm, heightMm } = PAPERS[frame.paper];
   const room = { widthMm: widthMm - 2 * PAGE_MARGIN, faces: frame.faces };
-  const pages = new Pages(heightMm - 2 * PAGE_MARGIN - FOOT);
+  const pages = new Pages(pageHeight(frame.paper));
   const items = blocks.flatMap((block) => block(room));
   items.forEach((item, k) => {
     if (!pages.fresh && keptHeight(items, k) > pages.free) pages.turn();

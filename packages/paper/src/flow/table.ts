@@ -92,7 +92,9 @@ const rowOf = (
   );
   const heightMm = Math.max(leading(look), ...set.map((each) => each.heightMm)) + 2 * PADDING;
   return slab(heightMm, ({ x, y }) => [
-    ...set.flatMap(({ draw }, k) => draw({ x: x + measures[k]!.x, y: y + PADDING })),
+    ...set.flatMap((cell, k) =>
+      cell.draw({ x: x + measures[k]!.x, y: y + (heightMm - cell.heightMm) / 2 }),
+    ),
     {
       kind: 'line',
       from: { x, y: y + heightMm },

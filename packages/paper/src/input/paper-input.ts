@@ -44,11 +44,11 @@ export interface PaperInput extends BlankInput {
   readonly forecast: Forecast;
   /** Wanted and forecast, the second in the state dried. */
   readonly dried: Drawing;
-  /** Each piece as it is to lie pinned; those whose size nobody gave are left out. */
+  /** Each piece as it is to lie pinned; none where nobody gave any size. */
   readonly asPinned: readonly OutlinePiece[];
   readonly plan: BlockPlan | null;
   readonly mat: MatSpec;
-  /** What is doubtful in the file, and what the forecast has to say, as sentences. */
+  /** What is doubtful in the file, and what the forecast has to say but for its cautions, as sentences. */
   readonly notices: readonly string[];
 }
 
@@ -100,7 +100,7 @@ export interface PaperGiven {
   readonly forecast?: Forecast;
 }
 
-const piecesAsPinned = (record: GarmentRecord, made: Forecast): OutlinePiece[] => {
+const piecesAsPinned = (record: GarmentRecord, made: Forecast): readonly OutlinePiece[] => {
   const sized = made.measurements.filter(({ targetMm }) => targetMm !== null);
   const sizes = outlineSizes(
     sized.map(({ landmark, span, pinnedMm, targetMm }) => ({
@@ -109,9 +109,9 @@ const piecesAsPinned = (record: GarmentRecord, made: Forecast): OutlinePiece[] =
       mm: pinnedMm ?? targetMm,
     })),
   );
-  return outlineOf(record.kind, sizes).pieces.filter(({ dimensions }) =>
-    dimensions.some(({ assumed }) => !assumed),
-  );
+  const { pieces } = outlineOf(record.kind, sizes);
+  const given = pieces.some(({ dimensions }) => dimensions.some(({ assumed }) => !assumed));
+  return given ? pieces : [];
 };
 
 /** Gathers what the pages are made of. Fails as `askForecast` does. Takes the time of a forecast. */
@@ -130,6 +130,10 @@ export const paperInput = (
     asPinned: piecesAsPinned(record, made),
     plan,
     mat: record.plan.mat ?? USUAL_MAT,
-    notices: [...made.notices.map(({ text }) => text), ...notices, ...doubts],
+    notices: [
+      ...made.notices.filter(({ code }) => !code.startsWith('caution-')).map(({ text }) => text),
+      ...notices,
+      ...doubts,
+    ],
   });
 };

@@ -24,6 +24,12 @@ export const rangeText = (
   unit: Units,
 ): string => formatRange(p05Mm, p95Mm, unit, { bare: true });
 
+/** A length in a column: every centimetre shows its tenth, so that the points stand under each other. */
+export const columnText = (valueMm: number, unit: Units): string => {
+  const text = lengthText(valueMm, unit, true);
+  return unit === 'cm' && /^\d+$/.test(text) ? `${text}.0` : text;
+};
+
 /** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
 const BRITISH: readonly (readonly [RegExp, string])[] = [
   [/\bbound-off edge\b/g, 'cast-off edge'],

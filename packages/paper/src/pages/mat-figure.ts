@@ -1,49 +1,106 @@
 import type { MatSpec, PiecePlan, PinPlaced } from '@dryflat/engine/blocking';
-import { boxOf, joinBoxes, type Point } from '@dryflat/engine/garment';
+import { type Box, boxOf, joinBoxes, type Point } from '@dryflat/engine/garment';
 import type { Block } from '../flow/block.ts';
 import { figure } from '../flow/figure.ts';
+import { SMALL, textLine } from '../flow/text-block.ts';
 import { dashed, fine, firm, hair, INK } from '../sheet/inks.ts';
+import { outwards } from '../sheet/outwards.ts';
 import { polygonPath } from '../sheet/polygon.ts';
 import type { Mark, Place } from '../sheet/sheet.ts';
 
 const NUMBER_MM = 2.3;
 /** Blank around the mat for numbers of pins on its rim. */
 const RIM = 5;
-/** Numbers stand this far from their pins, away from the middle of the piece. */
+/** Numbers stand this far from their pins, outside the piece. */
 const AWAY = 2.6;
 /** A mat without tiles, or of tiles this small, is drawn without lines. */
 const LEAST_TILE = 20;
 
 type Onto = (p: Point) => Place;
 
-const steps = (size: number, tile: number): number[] =>
-  tile < LEAST_TILE
+/** Lines between tiles across a side of the mat, each with its count from the left or the top. */
+const tileLines = (sizeMm: number, tileMm: number): { at: number; count: number }[] =>
+  tileMm < LEAST_TILE
     ? []
-    : Array.from({ length: Math.ceil(size / tile) - 1 }, (_, k) => (k + 1) * tile);
+    : Array.from({ length: Math.ceil(sizeMm / tileMm) - 1 }, (_, k) => ({
+        at: (k + 1) * tileMm,
+        count: k + 1,
+      }));
 
-const matMarks = ({ widthMm, heightMm, tileMm }: MatSpec, onto: Onto): Mark[] => {
-  const line = (a: Point, b: Point): Mark => ({
+const inside = (value: number, low: number, high: number): boolean => value >= low && value <= high;
+
+/** The mat as far as it is shown, its tile lines counted along the top and the left. */
+const matMarks = (mat: MatSpec, shown: Box, onto: Onto): Mark[] => {
+  const part = {
+    left: Math.max(0, shown.left),
+    top: Math.max(0, shown.top),
+    right: Math.min(mat.widthMm, shown.right),
+    bottom: Math.min(mat.heightMm, shown.bottom),
+  };
+  const line = (a: Point, b: Point, stroke = hair): Mark => ({
     kind: 'line',
     from: onto(a),
     to: onto(b),
-    stroke: hair,
+    stroke,
   });
-  const [corner, opposite] = [onto({ x: 0, y: 0 }), onto({ x: widthMm, y: heightMm })];
+  const upright = (x: number, stroke = hair) =>
+    line({ x, y: part.top }, { x, y: part.bottom }, stroke);
+  const level = (y: number, stroke = hair) =>
+    line({ x: part.left, y }, { x: part.right, y }, stroke);
+  const rims = [
+    ...[0, mat.widthMm]
+      .filter((x) => inside(x, part.left, part.right))
+      .map((x) => upright(x, fine)),
+    ...[0, mat.heightMm].filter((y) => inside(y, part.top, part.bottom)).map((y) => level(y, fine)),
+  ];
+  const across = tileLines(mat.widthMm, mat.tileMm).filter(({ at }) =>
+    inside(at, part.left, part.right),
+  );
+  const down = tileLines(mat.heightMm, mat.tileMm).filter(({ at }) =>
+    inside(at, part.top, part.bottom),
+  );
+  const counted = (count: number, { x, y }: Place): Mark =>
+    textLine(String(count), { x, y: y - 1.4 }, { ...SMALL, sizeMm: NUMBER_MM }, 'middle');
   return [
-    {
-      kind: 'box',
-      ...corner,
-      width: opposite.x - corner.x,
-      height: opposite.y - corner.y,
-      stroke: fine,
-    },
-    ...steps(widthMm, tileMm).map((x) => line({ x, y: 0 }, { x, y: heightMm })),
-    ...steps(heightMm, tileMm).map((y) => line({ x: 0, y }, { x: widthMm, y })),
+    ...rims,
+    ...across.map(({ at }) => upright(at)),
+    ...down.map(({ at }) => level(at)),
+    ...across.map(({ at, count }) => {
+      const { x, y } = onto({ x: at, y: part.top });
+      return counted(count, { x, y: y - 2.2 });
+    }),
+    ...down.map(({ at, count }) => {
+      const { x, y } = onto({ x: part.left, y: at });
+      return counted(count, { x: x - 2.2, y });
+    }),
   ];
 };
 
+/** Around the piece to the tile lines that enclose it and half a tile more; all of a mat without tiles. */
+const shownOf = ({ outlines, pins }: PiecePlan, { widthMm, heightMm, tileMm }: MatSpec): Box => {
+  const piece = boxOf([
+    ...outlines.wanted,
+    ...outlines.pinned,
+    ...pins.map(({ xMm, yMm }) => ({ x: xMm, y: yMm })),
+  ]);
+  if (tileMm < LEAST_TILE)
+    return joinBoxes([piece, { left: 0, top: 0, right: widthMm, bottom: heightMm }]);
+  const half = tileMm / 2;
+  const before = (value: number) => Math.max(0, Math.floor(value / tileMm) * tileMm - half);
+  const after = (value: number) => Math.ceil(value / tileMm) * tileMm + half;
+  return joinBoxes([
+    piece,
+    {
+      left: before(piece.left),
+      top: before(piece.top),
+      right: Math.min(widthMm, after(piece.right)),
+      bottom: Math.min(heightMm, after(piece.bottom)),
+    },
+  ]);
+};
+
 /** A dot for a pin, a T for a T-pin, a bar for a comb, a line for a wire: on paper, `at`. */
-export const pinMark = ({ kind, along }: PinPlaced, at: Place, scale: number): Mark[] => {
+const pinMark = ({ kind, along }: PinPlaced, at: Place, scale: number): Mark[] => {
   if (along !== null) {
     const half = (along.lengthMm * scale) / 2;
     return [
@@ -63,35 +120,23 @@ export const pinMark = ({ kind, along }: PinPlaced, at: Place, scale: number): M
   ];
 };
 
-const middleOf = (points: readonly Point[]): Point => {
-  const { left, right, top, bottom } = boxOf(points);
-  return { x: (left + right) / 2, y: (top + bottom) / 2 };
-};
-
-const numberOf = ({ order }: PinPlaced, at: Place, middle: Place): Mark => {
-  const [dx, dy] = [at.x - middle.x, at.y - middle.y];
-  const length = Math.hypot(dx, dy) || 1;
-  return {
-    kind: 'text',
-    x: at.x + (dx / length) * AWAY,
-    y: at.y + (dy / length) * AWAY + 0.35 * NUMBER_MM,
-    text: String(order),
-    sizeMm: NUMBER_MM,
-    weight: 'regular',
-    align: 'middle',
-    colour: INK,
-  };
-};
+const numberOf = ({ order }: PinPlaced, at: Place, out: Point): Mark => ({
+  kind: 'text',
+  x: at.x + out.x * AWAY,
+  y: at.y + out.y * AWAY + 0.35 * NUMBER_MM,
+  text: String(order),
+  sizeMm: NUMBER_MM,
+  weight: 'regular',
+  align: 'middle',
+  colour: INK,
+});
 
 /** The mat with the piece as wanted and as pinned, and its pins by number. */
 export const matFigure = (plan: PiecePlan, mat: MatSpec, tallestMm: number): Block =>
   figure(
     ({ widthMm }) => {
       const { wanted, pinned } = plan.outlines;
-      const box = joinBoxes([
-        boxOf([...wanted, ...pinned, ...plan.pins.map(({ xMm, yMm }) => ({ x: xMm, y: yMm }))]),
-        { left: 0, top: 0, right: mat.widthMm, bottom: mat.heightMm },
-      ]);
+      const box = shownOf(plan, mat);
       const [width, height] = [box.right - box.left, box.bottom - box.top];
       const scale = Math.min((widthMm - 2 * RIM) / width, (tallestMm - 2 * RIM) / height);
       return {
@@ -102,14 +147,16 @@ export const matFigure = (plan: PiecePlan, mat: MatSpec, tallestMm: number): Blo
             x: at.x + RIM + (x - box.left) * scale,
             y: at.y + RIM + (y - box.top) * scale,
           });
-          const middle = onto(middleOf(wanted));
           return [
-            ...matMarks(mat, onto),
+            ...matMarks(mat, box, onto),
             { kind: 'path', d: polygonPath(wanted.map(onto)), stroke: dashed },
             { kind: 'path', d: polygonPath(pinned.map(onto)), stroke: firm },
             ...plan.pins.flatMap((pin) => {
-              const place = onto({ x: pin.xMm, y: pin.yMm });
-              return [...pinMark(pin, place, scale), numberOf(pin, place, middle)];
+              const at = { x: pin.xMm, y: pin.yMm };
+              return [
+                ...pinMark(pin, onto(at), scale),
+                numberOf(pin, onto(at), outwards(pinned, at)),
+              ];
             }),
           ];
         },

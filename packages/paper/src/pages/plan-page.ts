@@ -1,10 +1,11 @@
 import type { PiecePlan, PinKind, PinPlaced } from '@dryflat/engine/blocking';
 import type { Block } from '../flow/block.ts';
-import { flow } from '../flow/flow.ts';
+import { flow, pageHeight } from '../flow/flow.ts';
 import { type Cell, table } from '../flow/table.ts';
 import { heading, list, paragraph, SMALL } from '../flow/text-block.ts';
 import type { PaperInput } from '../input/paper-input.ts';
 import {
+  columnText,
   landmarkName,
   lengthText,
   named,
@@ -40,7 +41,7 @@ const introduction = ({ forecast }: PaperInput, options: PageOptions): Block[] =
 
 /** Wanted and forecast of every measurement, and a box for what the tape says in the end. */
 const numbersTable = ({ forecast }: PaperInput, { units }: PageOptions): Block => {
-  const bare = (value: number | null) => (value === null ? '–' : lengthText(value, units, true));
+  const bare = (value: number | null) => (value === null ? '–' : columnText(value, units));
   const pinned = forecast.measurements.some(({ pinnedMm }) => pinnedMm !== null);
   return table(
     [
@@ -49,7 +50,7 @@ const numbersTable = ({ forecast }: PaperInput, { units }: PageOptions): Block =
       ...(pinned ? [{ title: 'pinned to', part: 17, align: 'end' } as const] : []),
       { title: 'dried, likeliest', part: 25, align: 'end' },
       { title: 'dried, range', part: 30, align: 'end' },
-      { title: 'dried, by tape', part: 24 },
+      { title: '   by tape', part: 26 },
     ],
     forecast.measurements.map(({ name, direction, span, targetMm, pinnedMm, states }): Cell[] => [
       direction === 'width' && span === 'around' ? `${name}, around` : name,
@@ -57,7 +58,7 @@ const numbersTable = ({ forecast }: PaperInput, { units }: PageOptions): Block =
       ...(pinned ? [bare(pinnedMm)] : []),
       bare(states.dried.p50Mm),
       rangeText(states.dried, units),
-      { box: { heightMm: 4 } },
+      { box: { heightMm: 4.4 } },
     ]),
     { sizeMm: 3.2 },
   );
@@ -115,10 +116,10 @@ const pieceBlocks = (plan: PiecePlan, { mat }: PaperInput, options: PageOptions)
   return [
     heading(`Pins, in order: ${plan.name}${layers}`, 2),
     paragraph(
-      'Lay it in the middle of the mat, hem towards you. Dashed: wanted. Solid: pinned. Dot: pin. T: T-pin. Bar: comb. Line: wire.',
+      'Lay it in the middle of the mat, hem towards you; numbers at the rim count the lines between tiles. Dashed: wanted. Solid: pinned. Dot: pin. T: T-pin. Bar: comb. Line: wire.',
       { ...SMALL, aboveMm: 0, keep: true },
     ),
-    matFigure(plan, mat, 78),
+    matFigure(plan, mat, 96),
     paragraph(pinCounts(plan), { aboveMm: 2, weight: 'strong', keep: true }),
     table(
       PIN_COLUMNS,
@@ -135,8 +136,13 @@ const pieceBlocks = (plan: PiecePlan, { mat }: PaperInput, options: PageOptions)
   ];
 };
 
+/** Sentences about a file name its field at their end; on paper there is no file. */
+const withoutFields = (text: string): string => text.replace(/ \(plan\.[a-z]+\)(?=\.$)/i, '');
+
 const noticesOf = ({ notices, plan }: PaperInput, { units, words }: PageOptions): Block[] => {
-  const texts = [...(plan?.notices ?? []).map(({ text }) => text), ...notices];
+  // The box of cautions says already that pins are counted.
+  const planned = (plan?.notices ?? []).filter(({ code }) => code !== 'count-pins');
+  const texts = [...planned.map(({ text }) => text), ...notices].map(withoutFields);
   if (texts.length === 0) return [];
   return [
     heading('To know', 2),
@@ -150,6 +156,14 @@ const noticesOf = ({ notices, plan }: PaperInput, { units, words }: PageOptions)
 const titleOf = ({ name, size }: PaperInput): string =>
   size === null ? name : `${name}, size ${size}`;
 
+/** What title, key, heads and cautions take, and what a row does, mm. */
+const REST = 62;
+const ROW = 6.3;
+
+/** What is left of the first page for the drawing, mm; never too small to read. */
+const drawingHeight = ({ forecast }: PaperInput, { paper }: PageOptions): number =>
+  Math.min(135, Math.max(90, pageHeight(paper) - REST - ROW * forecast.measurements.length));
+
 /**
  * What a knitter takes to the mat: the schematic with wanted and forecast numbers, the cautions, and
  * for each piece its pins in order. It begins on one page and goes on over as many as it needs, the
@@ -160,7 +174,7 @@ export const planPage = (input: PaperInput, options: PageOptions): Sheet[] => {
   const blocks = [
     heading(title, 1),
     ...introduction(input, options),
-    schematicFigure(input.dried, 92, options),
+    schematicFigure(input.dried, drawingHeight(input, options), options),
     numbersTable(input, options),
     matCautions(),
     ...(input.plan?.pieces ?? []).flatMap((plan) => pieceBlocks(plan, input, options)),

@@ -4,9 +4,15 @@ import { figure } from '../flow/figure.ts';
 import { leading, type TextLook, textLine } from '../flow/text-block.ts';
 import { lengthText, type PageOptions, rangeText } from '../input/telling.ts';
 import { type DrawLabel, ground, STEP_MM, schematicMarks } from '../schematic/draw.ts';
-import { type Drawing, pieceCaption, planOf, shortName } from '../schematic/index.ts';
+import { type Drawing, type Plan, pieceCaption, planOf, shortName } from '../schematic/index.ts';
 import { INK, QUIET } from '../sheet/inks.ts';
 import type { Mark } from '../sheet/sheet.ts';
+
+interface Size {
+  readonly widthMm: number;
+  /** The most that it may take. */
+  readonly heightMm: number;
+}
 
 interface Line {
   readonly text: string;
@@ -43,31 +49,43 @@ const linesMark = (lines: readonly Line[], box: Parameters<DrawLabel>[1]): Mark[
 
 const CAPTION_STEPS = 26;
 
+/** A tenth smaller each time: the labels keep their size, so the height follows no formula. */
+const SMALLER = 0.9;
+/** Pieces smaller than this are not shrunk further, whatever their labels take, mm. */
+const LEAST = 12;
+
 const planned = (
   drawing: Drawing,
-  widthMm: number,
-  tallestMm: number,
+  { widthMm, heightMm }: Size,
   sizeOf: (landmark: string) => { width: number; height: number },
-) =>
-  planOf({
-    pieces: drawing.pieces,
-    width: widthMm / STEP_MM,
-    tallest: tallestMm / STEP_MM,
-    captionHeight: CAPTION_STEPS,
-    sizeOf: (landmark) => {
-      const { width, height } = sizeOf(landmark);
-      return { width: width / STEP_MM, height: height / STEP_MM };
-    },
-  });
+): Plan => {
+  const at = (tallestMm: number) =>
+    planOf({
+      pieces: drawing.pieces,
+      width: widthMm / STEP_MM,
+      tallest: tallestMm / STEP_MM,
+      captionHeight: CAPTION_STEPS,
+      sizeOf: (landmark) => {
+        const { width, height } = sizeOf(landmark);
+        return { width: width / STEP_MM, height: height / STEP_MM };
+      },
+    });
+  let tallestMm = heightMm;
+  let plan = at(tallestMm);
+  while (plan.height * STEP_MM > heightMm && tallestMm > LEAST) {
+    tallestMm *= SMALLER;
+    plan = at(tallestMm);
+  }
+  return plan;
+};
 
 const drawnWith = (
   drawing: Drawing,
-  widthMm: number,
-  tallestMm: number,
+  size: Size,
   sizeOf: (landmark: string) => { width: number; height: number },
   label: DrawLabel,
 ): Drawn => {
-  const plan = planned(drawing, widthMm, tallestMm, sizeOf);
+  const plan = planned(drawing, size, sizeOf);
   return {
     widthMm: plan.width * STEP_MM,
     heightMm: plan.height * STEP_MM,
@@ -75,8 +93,8 @@ const drawnWith = (
   };
 };
 
-/** The pieces to scale with wanted and forecast numbers, flat, in the state of the drawing. */
-export const schematicFigure = (drawing: Drawing, tallestMm: number, options: PageOptions): Block =>
+/** The pieces to scale with wanted and forecast numbers, flat and dried; no taller than `heightMm` as far as its labels go. */
+export const schematicFigure = (drawing: Drawing, heightMm: number, options: PageOptions): Block =>
   figure(({ widthMm, faces }) => {
     const lines = (landmark: string) => labelLines(drawing, landmark, options);
     const sizeOf = (landmark: string) => {
@@ -87,7 +105,7 @@ export const schematicFigure = (drawing: Drawing, tallestMm: number, options: Pa
         height: all.reduce((sum, { look }) => sum + leading(look), 2 * PADDING),
       };
     };
-    return drawnWith(drawing, widthMm, tallestMm, sizeOf, (landmark, box) => [
+    return drawnWith(drawing, { widthMm, heightMm }, sizeOf, (landmark, box) => [
       ground(box),
       ...linesMark(lines(landmark), box),
     ]);
@@ -96,7 +114,7 @@ export const schematicFigure = (drawing: Drawing, tallestMm: number, options: Pa
 const BOX = { width: 15, height: 7 };
 
 /** The pieces with an empty box at each dimension, to write in. */
-export const blankFigure = (drawing: Drawing, tallestMm: number, options: PageOptions): Block =>
+export const blankFigure = (drawing: Drawing, heightMm: number, options: PageOptions): Block =>
   figure(({ widthMm, faces }) => {
     const name = (landmark: string) => shortName(landmark, options.words);
     const sizeOf = (landmark: string) => ({
@@ -106,7 +124,7 @@ export const blankFigure = (drawing: Drawing, tallestMm: number, options: PageOp
       ),
       height: leading(NAME) + BOX.height,
     });
-    return drawnWith(drawing, widthMm, tallestMm, sizeOf, (landmark, box) => [
+    return drawnWith(drawing, { widthMm, heightMm }, sizeOf, (landmark, box) => [
       ground(box),
       textLine(name(landmark), { x: box.x + box.width / 2, y: box.y }, NAME, 'middle'),
       {

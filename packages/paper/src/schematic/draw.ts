@@ -22,20 +22,30 @@ const pathMark = (
   look: Omit<Extract<Mark, { kind: 'path' }>, 'kind' | 'd'>,
 ): Mark[] => (path === '' ? [] : [{ kind: 'path', d: path, ...look }]);
 
+interface PieceMarks {
+  readonly under: readonly Mark[];
+  readonly over: readonly Mark[];
+}
+
+/** Grounds, which lie under the dimension lines, and edges, which lie over them. */
 const pieceMarks = (
   { wanted, forecast, small, large, main }: DrawnPiece,
   place: (p: Point) => Point,
-): Mark[] => {
+): PieceMarks => {
   const drawn = (piece: OutlinePiece | null) =>
     piece === null ? '' : pathToSvg(piece.path, place);
   const band = small === null || large === null ? '' : `${drawn(large)} ${drawn(small)}`;
-  return [
-    ...pathMark(drawn(forecast ?? wanted), { fill: '#f7f7f7' }),
-    ...pathMark(band, { fill: '#dedede', evenOdd: true }),
-    ...main.details.flatMap(({ path }) => pathMark(pathToSvg(path, place), { stroke: fine })),
-    ...pathMark(drawn(forecast), { stroke: firm }),
-    ...pathMark(drawn(wanted), { stroke: forecast === null ? firm : dashed }),
-  ];
+  return {
+    under: [
+      ...pathMark(drawn(forecast ?? wanted), { fill: '#f7f7f7' }),
+      ...pathMark(band, { fill: '#dedede', evenOdd: true }),
+    ],
+    over: [
+      ...main.details.flatMap(({ path }) => pathMark(pathToSvg(path, place), { stroke: fine })),
+      ...pathMark(drawn(forecast), { stroke: firm }),
+      ...pathMark(drawn(wanted), { stroke: forecast === null ? firm : dashed }),
+    ],
+  };
 };
 
 const lines = (d: PlacedDimension, place: (p: Point) => Place): Mark[] => {
@@ -64,9 +74,11 @@ const cellMarks = (cell: PlacedCell, at: Place, label: DrawLabel, caption: strin
   const onPiece = ({ x, y }: Point): Place =>
     place({ x: cell.origin.x + x * cell.scale, y: cell.origin.y + y * cell.scale });
   const under = place(cell.caption);
+  const { under: grounds, over } = pieceMarks(cell.piece, onPiece);
   return [
-    ...pieceMarks(cell.piece, onPiece),
+    ...grounds,
     ...cell.dimensions.flatMap((d) => lines(d, place)),
+    ...over,
     ...cell.dimensions.flatMap(({ landmark, label: box }) =>
       label(landmark, {
         ...place(box),

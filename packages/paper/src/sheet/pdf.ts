@@ -5,7 +5,7 @@ import type { Mark, PictureMark, Sheet, Stroke, TextMark } from './sheet.ts';
 
 export interface PdfAbout {
   readonly title: string;
-  /** Written into the file as the day it was made; nothing else in it depends on the clock. */
+  /** Written into the file as the moment it was made; nothing else in it depends on a clock. */
   readonly made: Date;
   readonly faces: Faces;
 }
