@@ -112,7 +112,17 @@ test('B23: landmarks: one main, one heading of the first level, named navigation
   expect(await page.getByRole('navigation', { name: 'Places of this garment' }).count()).toBe(1);
 });
 
-const PLACES = ['Wearer', 'Pattern', 'Yarn', 'Evidence', 'Pieces', 'Mat', 'After', /^Forecast:/];
+const PLACES = [
+  'Wearer',
+  'Pattern',
+  'Yarn',
+  'Evidence',
+  'Pieces',
+  'Mat',
+  'Dry',
+  'After',
+  /^Forecast:/,
+];
 
 test.each([
   ['phone', PHONE, 'light'],
