@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
@@ -79,6 +80,22 @@ export const collectErrors = (page: Page, into: string[]): void => {
 /** A browser whose storage lies in a folder, so that it can be killed and started again. */
 export const openProfile = (folder: string): Promise<BrowserContext> =>
   chromium.launchPersistentContext(folder, { ...LAUNCH, viewport: PHONE, locale: 'en-GB' });
+
+/** The processes of a browser on that profile, killed without warning. */
+export const killBrowser = (profile: string): void => {
+  const lines = execFileSync('ps', ['-eo', 'pid=,args=']).toString().split('\n');
+  const pids = lines
+    .filter((line) => line.includes(`--user-data-dir=${profile}`))
+    .map((line) => Number.parseInt(line, 10));
+  if (pids.length === 0) throw new Error(`no browser runs on ${profile}`);
+  for (const pid of pids) {
+    try {
+      process.kill(pid, 'SIGKILL');
+    } catch {
+      // Gone with its parent.
+    }
+  }
+};
 
 /** Opens a copy of the example whose title holds `title`, from the shelf. */
 export const openExample = async (page: Page, title: string): Promise<void> => {

@@ -1,10 +1,9 @@
-import { execFileSync } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, beginGarment, bench, DIST, openProfile } from './harness.ts';
+import { type Bench, beginGarment, bench, DIST, killBrowser, openProfile } from './harness.ts';
 import { type Served, serveFolder } from './serve.ts';
 
 let at: Bench;
@@ -48,22 +47,6 @@ test('B14: a decimal comma is a decimal mark in an American browser too', async 
   await page.keyboard.press('Tab');
   await expect.poll(() => mass(page).inputValue()).toBe('412.5');
 });
-
-/** The processes of a browser on that profile, killed without warning. */
-const killBrowser = (profile: string): void => {
-  const lines = execFileSync('ps', ['-eo', 'pid=,args=']).toString().split('\n');
-  const pids = lines
-    .filter((line) => line.includes(`--user-data-dir=${profile}`))
-    .map((line) => Number.parseInt(line, 10));
-  expect(pids.length).toBeGreaterThan(0);
-  for (const pid of pids) {
-    try {
-      process.kill(pid, 'SIGKILL');
-    } catch {
-      // Gone with its parent.
-    }
-  }
-};
 
 const garmentPage = async (context: BrowserContext, address: string): Promise<Page> => {
   const page = context.pages()[0] ?? (await context.newPage());

@@ -7,14 +7,16 @@ export interface CountFieldProps
   onCommit: (value: number | null) => void;
   /** Refuses halves. */
   whole?: boolean;
+  /** Takes 0 as well: nothing left, none found. */
+  orNone?: boolean;
 }
 
 /** A count of stitches, rows or skeins; halves are welcome unless `whole`. */
-export const CountField = ({ value, whole = false, ...rest }: CountFieldProps) => (
+export const CountField = ({ value, whole = false, orNone = false, ...rest }: CountFieldProps) => (
   <ParsedField<number>
     {...rest}
     value={value ?? null}
     print={formatCount}
-    parse={(text) => parseCount(text, rest.label, whole)}
+    parse={(text) => parseCount(text, rest.label, whole, orNone)}
   />
 );

@@ -33,3 +33,9 @@ test('K2: a whole count refuses a fraction', () => {
 test('K3: a count prints as it is written by hand', () => {
   expect([22, 21.5, 0.25, 20.125].map(formatCount)).toEqual(['22', '21½', '¼', '20.125']);
 });
+
+test('K2: none is a count only where there may be none', () => {
+  expect(parseCount('0', 'Pins left', true).ok).toBe(false);
+  expect(parseCount('0', 'Pins left', true, true)).toEqual({ ok: true, value: 0 });
+  expect(parseCount('-1', 'Pins left', true, true).ok).toBe(false);
+});

@@ -12,9 +12,15 @@ const FRACTION = /^(?:(\d{1,5})[ -]+)?(\d{1,2})\/(\d{1,2})$/;
 
 /**
  * A count of stitches, rows or skeins: `22`, `21,5`, `21.5`, `21½`, `21 1/2`. More than zero; halves
- * because a swatch's edge cuts a stitch. `whole`: only whole numbers.
+ * because a swatch's edge cuts a stitch. `whole`: only whole numbers. `orNone`: 0 is a count too, as of what
+ * is left in a box.
  */
-export const parseCount = (text: string, field: string, whole = false): Result<number> => {
+export const parseCount = (
+  text: string,
+  field: string,
+  whole = false,
+  orNone = false,
+): Result<number> => {
   const value = readCount(text.trim());
   const fault = (code: string, problem: string, mend: string): Result<number> => ({
     ok: false,
@@ -22,7 +28,7 @@ export const parseCount = (text: string, field: string, whole = false): Result<n
   });
   if (value === null)
     return fault('count-unreadable', 'this is not a count', 'Type a number such as 22 or 21½.');
-  if (value <= 0 || value > 100_000)
+  if (value < 0 || (value === 0 && !orNone) || value > 100_000)
     return fault('count-out-of-range', 'a count is more than 0', 'Type how many there are.');
   if (whole && !Number.isInteger(value))
     return fault('count-not-whole', 'this has to be a whole number', 'Leave out the fraction.');

@@ -1,5 +1,5 @@
 import type { MatWork } from '@dryflat/record';
-import { Button, Dialog, FaultList, Notice, useFaultText } from '../../kit/index.ts';
+import { Button, Dialog, Disclosure, FaultList, Notice, useFaultText } from '../../kit/index.ts';
 import type { Again } from '../../worker/mat/index.ts';
 import { percent } from '../mat/mat-words.ts';
 import { useNamedText } from '../mat/plan-notes.tsx';
@@ -84,19 +84,21 @@ const Changes = ({ again, work }: { again: Again; work: MatWork }) => {
         told={told}
         none="Nothing changes in the steps to come."
       />
-      {couldNot.length > 0 && (
-        <Sentences
-          title="What it will not do now"
-          texts={couldNot.map(({ what, why }) => `${what}: ${why}`)}
-          told={told}
-        />
-      )}
       {[...learned.notices, ...replanned.notices].map(({ code, text }) => (
         <Notice key={code} tone="unsure">
           {told(text)}
         </Notice>
       ))}
-      <p className="df-soft">
+      {couldNot.length > 0 && (
+        <Disclosure title="What it will not do now">
+          <ul className="df-plain-list">
+            {couldNot.map(({ what, why }) => (
+              <li key={what}>{told(`${what}: ${why}.`)}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
+      <p className="df-soft df-pinning-sheet">
         {pins.length === 0
           ? 'Nothing more has to go in.'
           : `${pins.length} ${pins.length === 1 ? 'step' : 'steps'} to come; what is in the mat stays as it is.`}

@@ -2,6 +2,7 @@ import { type PinStock, pinsToCome, pinWords } from '@dryflat/record';
 import { Button, CountField, Dialog, useLengths } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { leftInBox } from './mat-question.ts';
+import { useTyped } from './use-typed.tsx';
 import type { WorkAtHand } from './use-work.ts';
 
 const RUNS = { combs: 'Combs', wires: 'Wires' } as const;
@@ -20,7 +21,9 @@ export const RunOutSheet = ({
     act((mine) => {
       mine.left = structuredClone({ ...leftInBox(mine, record), ...part });
     });
-  const path = (field: string): string => `onMat/${work.id}/left/${field}`;
+  const paths = `onMat/${work.id}/left/`;
+  const path = (field: string): string => paths + field;
+  const typed = useTyped(paths);
   return (
     <Dialog
       title="What is left in the box"
@@ -30,20 +33,21 @@ export const RunOutSheet = ({
           <Button onPress={onClose}>Only keep it</Button>
           <Button
             look="main"
-            onPress={() => {
+            onPress={typed.unlessHalf(() => {
               put({});
               again();
-            }}
+            })}
           >
             Plan with what is left
           </Button>
         </>
       }
     >
-      <p>The steps to come ask for {pinWords(pinsToCome(work))}.</p>
+      <p className="df-pinning-sheet">The steps to come ask for {pinWords(pinsToCome(work))}.</p>
       <div className="df-columns">
         <CountField
           whole
+          orNone
           label="Straight pins left"
           path={path('straight')}
           value={left.straight}
@@ -51,6 +55,7 @@ export const RunOutSheet = ({
         />
         <CountField
           whole
+          orNone
           label="T-pins left"
           path={path('t-pins')}
           value={left.tPins}
@@ -62,6 +67,7 @@ export const RunOutSheet = ({
               // biome-ignore lint/suspicious/noArrayIndexKey: a run is its place in the box
               key={`${kind}-${k}`}
               whole
+              orNone
               label={`${RUNS[kind]} of ${length(lengthMm)} left`}
               path={path(`${kind}-${k}`)}
               value={count}
@@ -76,6 +82,7 @@ export const RunOutSheet = ({
           )),
         )}
       </div>
+      {typed.told}
     </Dialog>
   );
 };

@@ -14,6 +14,7 @@ import { toldAt } from './mat-question.ts';
 import { setDone } from './progress.ts';
 import { LETTERS } from './step-numbers.tsx';
 import { referenceWords } from './step-words.ts';
+import { useTyped } from './use-typed.tsx';
 import type { WorkAtHand } from './use-work.ts';
 
 /** A reading this far from the plan may be from something else, share of the planned distance and mm. Chosen, no source. */
@@ -39,6 +40,8 @@ export const TellSheet = ({
   const name = useLandmarkName();
   const tell = (recipe: (mine: MatTold) => void): void =>
     act((mine, now) => recipe(toldAt(mine, at) ?? begin(mine, at, now)));
+  const paths = `onMat/${work.id}/step-${at}/`;
+  const typed = useTyped(paths, told === undefined);
   const far = step.from.filter(({ mm }, k) => isFar(mm, told?.tapeMm[k]));
   return (
     <Dialog
@@ -49,25 +52,27 @@ export const TellSheet = ({
           <Button onPress={onClose}>Only keep it</Button>
           <Button
             look="main"
-            isDisabled={told === undefined}
-            onPress={() => {
+            onPress={typed.unlessHalf(() => {
               act((mine) => {
                 if (mine.steps[at]?.done === undefined) setDone(mine, at, 'in');
               });
               again();
-            }}
+            })}
           >
             Work the rest out from here
           </Button>
         </>
       }
     >
+      <p className="df-pinning-sheet df-soft">
+        Measure to the pin where it is now. It counts as in.
+      </p>
       {step.from.map(({ name: from, mm }, k) => (
         <LengthField
           key={LETTERS[k]}
           label={`${LETTERS[k]}: from ${referenceWords(from)}`}
           hint={`Planned: ${length(mm)}`}
-          path={`onMat/${work.id}/step-${at}/tape-${k}`}
+          path={`${paths}tape-${k}`}
           valueMm={told?.tapeMm[k] ?? null}
           onCommit={(value) =>
             tell((mine) => {
@@ -99,7 +104,7 @@ export const TellSheet = ({
                 key={landmark}
                 label={name(landmark)}
                 hint={`${length(pinnedMm)} when all is in`}
-                path={`onMat/${work.id}/step-${at}/${landmark}`}
+                path={paths + landmark}
                 valueMm={told?.measured.find((each) => each.landmark === landmark)?.mm ?? null}
                 onCommit={(value) => tell((mine) => measure(mine, landmark, value))}
               />
@@ -107,6 +112,7 @@ export const TellSheet = ({
           </div>
         </Disclosure>
       )}
+      {typed.told}
     </Dialog>
   );
 };

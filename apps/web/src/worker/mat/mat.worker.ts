@@ -1,8 +1,9 @@
 /// <reference lib="webworker" />
 import { planBlock } from '@dryflat/engine/blocking';
 import { askBlockingWith } from '@dryflat/record/block';
+import { planAgain } from './again.ts';
 import { HAND_NODES, type Hand, openHand } from './hand.ts';
-import type { MatAsk, MatTold, MoveAsk, OpenAsk, PlanAsk } from './protocol.ts';
+import type { AgainAsk, MatAsk, MatTold, MoveAsk, OpenAsk, PlanAsk } from './protocol.ts';
 
 /** One worker plans, another holds the piece under the hand: both run this. */
 const say = (told: MatTold): void => postMessage(told);
@@ -10,22 +11,35 @@ const say = (told: MatTold): void => postMessage(told);
 /** Progress is told no more often than it can be seen, ms. */
 const PROGRESS_EVERY = 50;
 
+/** Tells the share that is done, now and then. */
+const teller = (turn: number): ((done: number) => void) => {
+  let told = 0;
+  return (done) => {
+    if (performance.now() - told <= PROGRESS_EVERY) return;
+    told = performance.now();
+    say({ kind: 'progress', turn, done });
+  };
+};
+
+const again = ({ turn, question }: AgainAsk): MatTold => {
+  const planned = planAgain(question, teller(turn));
+  if (!planned.ok) return { kind: 'faults', turn, faults: planned.faults };
+  return { kind: 'again', turn, again: planned.value };
+};
+
 const plan = ({ turn, record, choices }: PlanAsk): MatTold => {
   const { piece: chosen, gentle } = choices;
   const asked = askBlockingWith(record, gentle);
   if (!asked.ok) return { kind: 'faults', turn, faults: asked.faults };
   const { pieces, ...question } = asked.value.question;
   const piece = pieces.find(({ name }) => name === chosen) ?? pieces[0]!;
-  let told = 0;
+  const tell = teller(turn);
   const made = planBlock(
     { ...question, pieces: [piece] },
     {
       nodes: HAND_NODES,
       onStep: ({ done }) => {
-        if (performance.now() - told > PROGRESS_EVERY) {
-          told = performance.now();
-          say({ kind: 'progress', turn, done });
-        }
+        tell(done);
         return true;
       },
     },
@@ -69,7 +83,7 @@ const move = ({ turn, places }: MoveAsk): MatTold | null => {
 const answer = (asked: MatAsk): MatTold | null => {
   try {
     if (asked.kind === 'plan') return plan(asked);
-    if (asked.kind === 'again') throw new Error('not yet');
+    if (asked.kind === 'again') return again(asked);
     return asked.kind === 'open' ? open(asked) : move(asked);
   } catch (error) {
     const message = error instanceof Error ? error.message : `${error}`;
