@@ -63,12 +63,10 @@ export const evidenceOf = (readings: readonly MatReading[], rulers: readonly Rul
   readings.flatMap((each, k) => [...lengthsOf(each, k, rulers), ...feltOf(each, k)]);
 
 /** What the model leaves out of each dimension that was read, as unknowns. */
-export const leftOut = (evidence: readonly Evidence[], unknowns: Unknowns): Map<number, Affine> => {
-  const forms = new Map<number, Affine>();
-  for (const { ruler, value } of evidence)
-    if (ruler >= 0 && !forms.has(ruler)) forms.set(ruler, unknowns.fresh(0, LEFT_OUT * value));
-  return forms;
-};
+export const leftOut = (rulers: readonly Ruler[], unknowns: Unknowns): Map<number, Affine> =>
+  new Map(
+    rulers.map((ruler, k) => [k, unknowns.fresh(0, LEFT_OUT * ruler.dimension.targetMm)] as const),
+  );
 
 /** The evidence as linear about where it was foretold: `slopes` per standard normal, at `about`. */
 export const observed = (

@@ -105,14 +105,14 @@ const isTaken = (evidence: readonly Evidence[], { values, slopes }: Linear): boo
 
 /** The closed-form update about z. */
 const updated = (
-  { evidence }: Asked,
+  { evidence, model: { rulers } }: Asked,
   { values, slopes }: Linear,
   z: readonly number[],
   taken: readonly boolean[],
 ): Round => {
   const unknowns = new Unknowns();
   const forms = NONE.map(() => unknowns.fresh(0, 1));
-  const extra = leftOut(evidence, unknowns);
+  const extra = leftOut(rulers, unknowns);
   const observations = evidence.flatMap((each, i): Observation[] =>
     taken[i] ? [observed(each, values[i]!, slopes[i]!, z, extra)] : [],
   );
@@ -145,6 +145,8 @@ const fitted = (asked: Asked): Fitted | null => {
   const taken = isTaken(asked.evidence, first);
   let [linear, z] = [first, NONE as readonly number[]];
   let round = updated(asked, linear, z, taken);
+  // Slopes where it began: so nothing that is read can add to the doubt.
+  const { sds } = round;
   let residual = Math.max(...round.z.map(Math.abs));
   let iterations = 1;
   for (; residual > SETTLED && iterations < MOST_ROUNDS; iterations++) {
@@ -156,7 +158,7 @@ const fitted = (asked: Asked): Fitted | null => {
     round = updated(asked, linear, z, taken);
     residual = Math.max(...round.z.map((each, k) => Math.abs(each - z[k]!)));
   }
-  return { ...round, first, now: ahead(linear, z, round.z), iterations, residual };
+  return { ...round, sds, first, now: ahead(linear, z, round.z), iterations, residual };
 };
 
 const scaledDoubt = (doubt: MaterialDoubt, give: number, coupling: number): MaterialDoubt => ({

@@ -83,7 +83,6 @@ export const replanChanges = (plan: PiecePlan, before: ReplanQuestion['before'])
 interface Standing {
   readonly given: readonly HeldThing[];
   readonly orders: readonly number[];
-  readonly stocked: boolean;
   readonly mat: MatSpec;
 }
 
@@ -99,7 +98,7 @@ export const replanNotices = (
 ): Replanned['notices'] => {
   const far = beyond(state, standing);
   return [
-    ...(standing.stocked
+    ...(plan.moreStock.length === 0
       ? []
       : [
           {

@@ -134,12 +134,9 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const places = (of: (k: number) => { x: number; y: number }) =>
     sheet.ring.map((_, k) => lay.place(of(k)));
   const numbered = [
-    ...given.flatMap(({ nodes, run }, k) => {
-      const own = placementsIn(placements, [given[k]!])[0];
-      return own === undefined || (run === null && nodes.length === 0)
-        ? []
-        : [{ placement: own, order: orders[k]! }];
-    }),
+    ...given.flatMap((held, k) =>
+      placementsIn(placements, [held]).map((placement) => ({ placement, order: orders[k]! })),
+    ),
     ...steps,
   ];
   const pinned = places((k) => state.place(k));
@@ -171,6 +168,6 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   return ok({
     plan,
     changes: replanChanges(plan, question.before),
-    notices: replanNotices(state, plan, { given, orders, stocked, mat: question.mat }),
+    notices: replanNotices(state, plan, { given, orders, mat: question.mat }),
   });
 };
