@@ -6,6 +6,7 @@ import {
   BLOCK,
   CHECK,
   commandsIn,
+  DRY,
   EXAMPLE,
   FORECAST,
   NEW,
@@ -15,8 +16,8 @@ import {
 } from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
 
-const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, CHECK, NEW, EXAMPLE, SCHEMA };
-const COMMANDS = ['forecast', 'block', 'print', 'check', 'new', 'example', 'schema'];
+const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, DRY, CHECK, NEW, EXAMPLE, SCHEMA };
+const COMMANDS = ['forecast', 'block', 'print', 'dry', 'check', 'new', 'example', 'schema'];
 
 describe.each(Object.entries(PAGES))('the page %s', (_, page) => {
   it('C3: its command lines run, in order, in an empty folder', () => {

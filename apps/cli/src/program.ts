@@ -2,13 +2,24 @@ import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { type BlockFlags, blockCommand } from './commands/block.ts';
 import { checkCommand } from './commands/check.ts';
+import { type DryFlags, dryCommand } from './commands/dry.ts';
 import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
 import type { OutputFlags } from './commands/give.ts';
 import { type NewFlags, newCommand } from './commands/new.ts';
 import { type PrintFlags, printCommand } from './commands/print.ts';
 import { schemaCommand } from './commands/schema.ts';
-import { BLOCK, CHECK, EXAMPLE, FORECAST, NEW, OVERVIEW, PRINT, SCHEMA } from './help/pages.ts';
+import {
+  BLOCK,
+  CHECK,
+  DRY,
+  EXAMPLE,
+  FORECAST,
+  NEW,
+  OVERVIEW,
+  PRINT,
+  SCHEMA,
+} from './help/pages.ts';
 import type { Ending, Surroundings } from './surroundings.ts';
 
 type Finish = (ending: Ending) => void;
@@ -63,6 +74,20 @@ const addPrint = (program: Command, surroundings: Surroundings, finish: Finish) 
     .option('--force', 'replace files that are there')
     .action(async (file: string, flags: PrintFlags) =>
       finish(await printCommand(file, flags, surroundings)),
+    );
+
+const addDry = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('dry')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('when the last drying of a record is over, and when to look')
+    .description(DRY.trim())
+    .option('--json', 'one JSON object instead of the list')
+    .option('--weighings <N>', 'as it stood after the first N weighings')
+    .option('--calendar <FILE>', 'a calendar file (.ics) with a reminder for each look, too')
+    .option('--force', 'replace a calendar file that is there')
+    .action(async (file: string, flags: DryFlags) =>
+      finish(await dryCommand(file, flags, surroundings)),
     );
 
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
@@ -141,6 +166,7 @@ export const runProgram = async (
   addForecast(program, surroundings, finish);
   addBlock(program, surroundings, finish);
   addPrint(program, surroundings, finish);
+  addDry(program, surroundings, finish);
   addCheck(program, surroundings, finish);
   addNew(program, surroundings, finish);
   addExample(program, surroundings, finish);

@@ -78,6 +78,20 @@ more than one page is numbered: out-1.svg, out-2.svg.
 The same file and options give the same bytes.
 `;
 
+export const DRY = `
+Tells of the last drying in the file when it is dry, as a range; when to weigh,
+turn and look; what the scale shows when it is dry; and how sure that is after
+each weighing. Times are universal time.
+
+  $ dryflat example hayloft-pullover -o hayloft.json
+  $ dryflat dry hayloft.json
+  $ dryflat dry hayloft.json --weighings 2 --calendar hayloft.ics
+  $ dryflat dry hayloft.json --json
+
+The file says how it lies: "dryings" has the mass wet and dry, the air of the
+room, layers, thick places and weighings. In --json hours count from "begun".
+`;
+
 export const CHECK = `
 Looks at files and says whether they are sound: every fault with its field,
 what was given and how to mend it. A number that is possible but unlikely is

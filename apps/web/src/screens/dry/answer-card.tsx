@@ -2,7 +2,7 @@ import type { ClockMark, DryingForecast, Spread } from '@dryflat/engine/drying';
 import { useEffect, useMemo, useRef } from 'react';
 import { announce, Card, Disclosure, FaultList, Notice } from '../../kit/index.ts';
 import { chanceWords } from '../result/chance-words.ts';
-import { aboutWords, betweenWords, lastWords, momentWords } from './clock-words.ts';
+import { aboutWords, betweenWords, lastWords, momentWords, withMoments } from './clock-words.ts';
 import type { DryingProps } from './edit-drying.ts';
 import { roomWordOf } from './humidity-words.ts';
 import { useMasses } from './masses.ts';
@@ -20,13 +20,18 @@ export interface AnswerProps extends DryingProps {
 
 /** When it is dry, when to look and turn, and what the scale will show. */
 export const AnswerCard = (props: AnswerProps) => {
-  const { at } = props;
+  const { at, now } = props;
+  const faults = at.faults.map((fault) => ({
+    ...fault,
+    given: withMoments(fault.given, now),
+    problem: withMoments(fault.problem, now),
+  }));
   return (
     <Card title="When it is dry">
       {at.broken !== null && (
         <Notice tone="wrong">The forecast failed, which is our mistake: {at.broken}.</Notice>
       )}
-      <FaultList faults={at.faults} />
+      <FaultList faults={faults} />
       {at.forecast && <Told {...props} forecast={at.forecast} />}
       {at.forecast === null && at.pending && <p role="status">Working it out…</p>}
     </Card>

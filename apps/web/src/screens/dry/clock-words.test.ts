@@ -6,6 +6,7 @@ import {
   lastWords,
   momentWords,
   timeWords,
+  withMoments,
 } from './clock-words.ts';
 
 const LONDON = { timeZone: 'Europe/London', locale: 'en-GB' };
@@ -94,4 +95,11 @@ test.each([
   [50, '2 days'],
 ])('DR1: %s hours are %s', (hours, words) => {
   expect(lastWords(hours)).toBe(words);
+});
+
+test('DR1: moments in a fault are told as everywhere', () => {
+  const now = at('2031-03-05T10:00:00Z');
+  expect(withMoments('laid out at 2031-03-05T12:30:00.000Z', now, LONDON)).toBe(
+    'laid out at today 12:30',
+  );
 });

@@ -83,3 +83,7 @@ export const lastWords = (hours: number): string => {
   const halves = Math.round(hours / 12);
   return `${Math.floor(halves / 2)}${halves % 2 === 1 ? '½' : ''} days`;
 };
+
+/** A sentence whose moments are written as ISO has them, in the reader's own words. */
+export const withMoments = (text: string, nowMs: number, clock: Clock = {}): string =>
+  text.replace(/\d{4}-\d\d-\d\dT[\d:.]+Z/g, (iso) => momentWords(Date.parse(iso), nowMs, clock));

@@ -8,6 +8,7 @@ import './dry.css';
 import { useEditDrying } from './edit-drying.ts';
 import { FinishCard } from './finish-card.tsx';
 import { HowItLies } from './how-it-lies.tsx';
+import { useOnlyReminders } from './only-reminders.ts';
 import { DriedCard, PastCard } from './past-card.tsx';
 import { wasPinned } from './pin-kinds.ts';
 import { RemindersCard } from './reminders-card.tsx';
@@ -26,6 +27,7 @@ const Screen = () => {
   const drying = dryings.at(-1);
   const over = drying?.dried !== undefined;
   const onMat = (record.onMat ?? []).some(wasPinned);
+  useOnlyReminders(record.id, drying && !over ? drying.id : null);
   return (
     <>
       {drying === undefined && (

@@ -14,7 +14,8 @@ import {
 import { garmentHash } from '../../shell/hash.ts';
 import { saveFile } from '../../shell/save-file.ts';
 import { useDeviceNote, useGarment } from '../../store/index.ts';
-import { calendarId } from './calendar-id.ts';
+import { calendarId } from '../result/calendar-id.ts';
+import { fileName } from '../result/file-name.ts';
 
 const HOUR = 3_600_000;
 
@@ -94,18 +95,10 @@ const OnDevice = (props: RemindersProps) => {
   );
 };
 
-const fileName = (name: string): string =>
-  `${
-    name
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '') || 'garment'
-  }-drying.ics`;
-
 const Calendar = ({ drying, forecast }: RemindersProps) => {
   const { record } = useGarment();
   const file = dryingCalendar({
-    id: calendarId(drying.id),
+    id: calendarId('drying', drying.id),
     garment: record.name || 'the garment',
     startMs: Date.parse(drying.begun),
     nowMs: Date.now(),
@@ -118,7 +111,9 @@ const Calendar = ({ drying, forecast }: RemindersProps) => {
         <Button
           icon="fetch"
           isDisabled={!file.ok}
-          onPress={() => file.ok && saveFile(fileName(record.name), file.value, 'text/calendar')}
+          onPress={() =>
+            file.ok && saveFile(fileName(record.name, 'drying.ics'), file.value, 'text/calendar')
+          }
         >
           Calendar file
         </Button>

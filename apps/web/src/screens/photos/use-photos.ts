@@ -63,6 +63,7 @@ export const usePhotos = (when: Photo['when']): Photos => {
       change((draft) => {
         draft.photos = photosOf(draft).filter((photo) => photo.id !== id);
         if (draft.photos.length === 0) delete draft.photos;
+        if (draft.report) draft.report.photos = draft.report.photos.filter((each) => each !== id);
       });
       toast('The photo is removed.', undo);
     },

@@ -1,3 +1,0 @@
-/** An id as a calendar's events can carry it: letters, digits, hyphens; different ids stay different. */
-export const calendarId = (id: string): string =>
-  `drying-${id.replace(/[^A-Za-z0-9]/g, (mark) => `-${(mark.codePointAt(0) ?? 0).toString(16)}-`)}`;
