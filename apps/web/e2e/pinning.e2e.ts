@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
@@ -229,7 +229,9 @@ test(
     await work.click();
     await sheet.getByRole('button', { name: 'Take the new plan' }).waitFor(PLANNED);
     await isSound(page);
-    expect(await seen(sheet)).toMatch(/What the piece told\n.*stiffer[\s\S]+What changes in the plan\n.+/);
+    expect(await seen(sheet)).toMatch(
+      /What the piece told\n.*stiffer[\s\S]+What changes in the plan\n.+/,
+    );
     await sheet.getByRole('button', { name: 'Take the new plan' }).click();
     await isAtStep(page, 8);
     await page.getByText(/In the mat: .*\d/).waitFor();
@@ -343,6 +345,134 @@ test(
     await onward(again);
     await second.close();
     await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  },
+  LONG,
+);
+
+/** What the fakes below wrote down. */
+interface Noted {
+  readonly spoken: string[];
+  readonly locks: number;
+  readonly hear: (words: string) => void;
+}
+const noted = <T>(page: Page, read: (noted: Noted) => T): Promise<T> =>
+  page.evaluate(`(${read.toString()})(window.noted)`);
+
+/** A browser that speaks, listens and keeps its screen on, and writes down what it was asked. */
+const fakes = (): void => {
+  const all = globalThis as unknown as Record<string, unknown>;
+  const noted = { spoken: [] as string[], locks: 0, hear: (_: string) => {} };
+  all.noted = noted;
+  all.SpeechSynthesisUtterance = class {
+    lang = '';
+    voice = null;
+    constructor(readonly text: string) {}
+  };
+  Object.defineProperty(globalThis, 'speechSynthesis', {
+    value: {
+      speaking: false,
+      cancel: () => {},
+      speak: ({ text }: { text: string }) => noted.spoken.push(text),
+      getVoices: () => [{ lang: 'en-GB', localService: true, voiceURI: 'a', name: 'A' }],
+    },
+  });
+  class Ear {
+    onresult: ((event: unknown) => void) | null = null;
+    onend: (() => void) | null = null;
+    start(): void {
+      noted.hear = (words) =>
+        this.onresult?.({ resultIndex: 0, results: [[{ transcript: words }]] });
+    }
+    abort(): void {
+      noted.hear = () => {};
+    }
+  }
+  all.SpeechRecognition = Ear;
+  all.webkitSpeechRecognition = Ear;
+  Object.defineProperty(navigator, 'wakeLock', {
+    value: {
+      request: async () => {
+        noted.locks += 1;
+        return { release: async () => {} };
+      },
+    },
+  });
+};
+
+test(
+  'PB8: steps are read aloud and told by voice once that is switched on, after it is said where sound goes; the screen is kept on again and again',
+  async () => {
+    const context = await at.browser.newContext({ viewport: PHONE, locale: 'en-GB' });
+    const page = await context.newPage();
+    await page.addInitScript(fakes);
+    await page.goto(at.address);
+    await startPinning(page);
+    await expect.poll(() => noted(page, ({ locks }) => locks)).toBeGreaterThan(0);
+    const locks = await noted(page, ({ locks }) => locks);
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await expect.poll(() => noted(page, ({ locks }) => locks)).toBeGreaterThan(locks);
+    await onward(page);
+    expect(await noted(page, ({ spoken }) => spoken)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Hands, eyes and ears' }).click();
+    const sheet = page.getByRole('dialog');
+    const on = (name: string) =>
+      sheet.getByRole('radiogroup', { name }).getByRole('radio', { name: 'On' });
+    await on('Steps read aloud').click({ force: true });
+    await on('Told by voice').click({ force: true });
+    expect(await on('Told by voice').isChecked()).toBe(false);
+    await sheet.getByRole('button', { name: 'Listen all the same' }).click();
+    await sheet.getByRole('button', { name: 'Close' }).click();
+    await sheet.waitFor({ state: 'detached' });
+    await page.getByText('Listening for “next”').waitFor();
+    await page.waitForTimeout(200);
+    await noted(page, ({ hear }) => hear('and next please'));
+    await isAtStep(page, 3);
+    expect(await noted(page, ({ spoken }) => spoken.at(-1))).toBe(await said(page));
+    await page.waitForTimeout(200);
+    await noted(page, ({ hear }) => hear('go back'));
+    await isAtStep(page, 2);
+
+    // Remembered on this device; without a network it says that it cannot hear.
+    await context.setOffline(true);
+    await page.evaluate(() => window.dispatchEvent(new Event('offline')));
+    await page.getByRole('button', { name: 'Hands, eyes and ears' }).click();
+    await sheet.getByRole('button', { name: 'Close' }).click();
+    await page.getByText('Listening needs the network').waitFor();
+    await context.setOffline(false);
+    await page.reload();
+    await next(page).waitFor();
+    await page.getByText('Listening for “next”').waitFor();
+    await context.close();
+  },
+  LONG,
+);
+
+test(
+  'PB9: in a record of a newer version steps can be gone through, nothing is changed, and that is said',
+  async () => {
+    const page = await at.open({ viewport: PHONE });
+    const text = await readFile(
+      new URL('../../../examples/hayloft-pullover.json', import.meta.url),
+      'utf8',
+    );
+    await page.getByRole('button', { name: 'Bring one in from a file' }).click();
+    await page.getByLabel('Text of the file').fill(text.replace(/"version": \d+/, '"version": 99'));
+    await page.getByRole('button', { name: 'Bring it in', exact: true }).click();
+    await page.getByText('saved by a newer Dryflat').first().waitFor();
+    await page.goto(page.url().replace(/[a-z]+$/, 'pinning'));
+    await page.getByText('nothing that you do here is kept').waitFor();
+    await page.getByRole('button', { name: 'Back to the last step' }).click();
+    const { at: last, of } = await stepNow(page);
+    expect(last).toBe(of);
+    expect(await page.getByRole('button', { name: 'Tell what the tape says' }).isEnabled()).toBe(
+      false,
+    );
+    await page.reload();
+    await page.getByRole('button', { name: 'Back to the last step' }).waitFor();
+    await page.goto(page.url().replace('pinning', 'mat'));
+    await page.getByText('pins that you move on the mat are not kept').waitFor();
+    await page.context().close();
   },
   LONG,
 );
