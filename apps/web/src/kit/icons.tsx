@@ -28,8 +28,15 @@ const PATHS = {
   yarn: 'M9.5 4h5L18 20H6zM8.6 8.2l7-1.6M7.7 12.2l8.9-2.1M6.9 16.2l10.6-2.5',
   /* A square of knitting under a ruler. */
   evidence: 'M4 9h13v11H4zM4 5.5h13M4 4v3M8.3 4.5v2M12.7 4.5v2M17 4v3M8.3 9v11M12.7 9v11M4 14.5h13',
+  /* One thread that parts into three. */
+  routes: 'M12 21v-5.5M12 15.5V3.5M12 15.5c0-5.5-7-4-7-12M12 15.5c0-5.5 7-4 7-12',
+  /* Stitches on a needle. */
+  counts:
+    'M3 7h18M6 7c0 4 3 4 3 8M9 7c0 4-3 4-3 8M12 7c0 4 3 4 3 8M15 7c0 4-3 4-3 8M18 7c0 4 2 5 2 8M6 18.5h.2M9 18.5h.2M12 18.5h.2M15 18.5h.2',
   /* Front of a vest. */
   pieces: 'M8 4v3.5c0 2-1.5 3.5-3 4V20h14v-8.5c-1.5-.5-3-2-3-4V4h-2c0 4-4 4-4 0z',
+  /* A leaf of the calendar with a row of stitches. */
+  pace: 'M4 6h16v14H4zM4 10h16M8 3.5V7M16 3.5V7M7 13.5l1.7 3.3 1.6-3.3 1.7 3.3 1.7-3.3 1.6 3.3 1.7-3.3',
   /* A piece on tiles, held by pins. */
   mat: 'M3 3.5h18v17H3zM12 3.5v17M3 12h18M7 8.5h10l-1 8H8zM7 7v.2M17 7v.2M7.5 18v.2M16.5 18v.2',
   /* A clock, damp air rising from it. */

@@ -1,2 +1,2 @@
 export { askRoutes } from './ask-routes.ts';
-export { routesAssumed } from './usual.ts';
+export { routesAssumed, USUAL_PACE, USUAL_WEIGHTS } from './usual.ts';

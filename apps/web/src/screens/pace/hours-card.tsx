@@ -1,80 +1,97 @@
-import { Card, CountField, IconButton, Notice, SectionFaults } from '../../kit/index.ts';
+import { restCaution } from '@dryflat/engine/routes';
+import { useState } from 'react';
+import { Button, Card, CountField, IconButton, Notice, SectionFaults } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
+import { assumedOf } from '../result/assumed.ts';
 import { DayField } from '../result/day-field.tsx';
 import { printDay } from '../result/today.ts';
 import { DurationField } from './duration-field.tsx';
 import { usePace } from './use-pace.ts';
 import { weekdays } from './weekdays.ts';
 
-/** Beyond this in a day the rest for hands is brought up. Assumption. */
-const LONG_DAY = 3;
-
 /** When there is time to knit, and by when it is wanted. */
 export const HoursCard = () => {
-  const { record, change } = useGarment();
-  const { pace, assumed, edit } = usePace();
+  const { record } = useGarment();
+  const { pace } = usePace();
+  const caution = restCaution(pace.hours);
   return (
     <Card title="When you can knit">
-      {assumed && <p className="df-soft">An hour each day is assumed until you say otherwise.</p>}
-      <div className="pc-week">
-        {weekdays().map((name, day) => (
-          <DurationField
-            key={name}
-            label={name}
-            path={`pace/hours/${day}`}
-            bounds={{ bare: 'hours', least: 0, most: 1440 }}
-            minutes={(pace.hours[day] ?? 0) * 60}
-            onCommit={(minutes) =>
-              edit((each) => {
-                each.hours[day] = (minutes ?? 0) / 60;
-              })
-            }
-          />
-        ))}
-      </div>
-      {Math.max(...pace.hours) > LONG_DAY && (
-        <Notice>
-          Rest hands and wrists in between. Pain that stays is a matter for somebody qualified, not
-          for a plan.
-        </Notice>
-      )}
-      <div className="df-three">
-        <DayField
-          label="From"
-          value={pace.from}
-          onChange={(from) =>
-            edit((each) => {
-              if (from === null) delete each.from;
-              else each.from = from;
-            })
-          }
-        />
-        <DayField
-          label="Ready by"
-          value={record.plan.finishBy}
-          onChange={(by) =>
-            change((draft) => {
-              if (by === null) delete draft.plan.finishBy;
-              else draft.plan.finishBy = by;
-            })
-          }
-        />
-        <CountField
-          label="Days until another skein is here"
-          path="pace/shopDays"
-          whole
-          value={pace.shopDays ?? null}
-          onCommit={(days) =>
-            edit((each) => {
-              if (days === null) delete each.shopDays;
-              else each.shopDays = days;
-            })
-          }
-        />
-      </div>
+      {assumedOf(record, 'pace').map((each) => (
+        <p key={each} className="df-soft">
+          {each}
+        </p>
+      ))}
+      <Week />
+      {caution !== null && <Notice tone="unsure">{caution}</Notice>}
+      <Dates />
       <AwayDays />
       <SectionFaults prefix="pace" />
+      <SectionFaults prefix="plan.finishBy" />
     </Card>
+  );
+};
+
+const Week = () => {
+  const { pace, edit } = usePace();
+  return (
+    <div className="pc-week">
+      {weekdays().map((name, day) => (
+        <DurationField
+          key={name}
+          label={name}
+          path={`pace/hours/${day}`}
+          bounds={{ bare: 'hours', least: 0, most: 1440 }}
+          minutes={(pace.hours[day] ?? 0) * 60}
+          onCommit={(minutes) =>
+            edit((each) => {
+              each.hours[day] = (minutes ?? 0) / 60;
+            })
+          }
+        />
+      ))}
+    </div>
+  );
+};
+
+const Dates = () => {
+  const { record, change } = useGarment();
+  const { pace, edit } = usePace();
+  return (
+    <div className="df-three">
+      <DayField
+        label="Begin on"
+        value={pace.from}
+        onChange={(from) =>
+          edit((each) => {
+            if (from === null) delete each.from;
+            else each.from = from;
+          })
+        }
+      />
+      <DayField
+        label="Ready by"
+        value={record.plan.finishBy}
+        onChange={(by) =>
+          change((draft) => {
+            if (by === null) delete draft.plan.finishBy;
+            else draft.plan.finishBy = by;
+          })
+        }
+      />
+      <CountField
+        label="Days until another skein is here"
+        hint="Empty where none is to be had."
+        path="pace/shopDays"
+        whole
+        value={pace.shopDays ?? null}
+        onCommit={(days) =>
+          edit((each) => {
+            if (days === null) delete each.shopDays;
+            else each.shopDays = days;
+          })
+        }
+      />
+    </div>
   );
 };
 
@@ -103,12 +120,28 @@ const AwayDays = () => {
           ))}
         </ul>
       )}
-      <DayField
-        key={pace.away.length}
-        label="A day without knitting"
-        value={undefined}
-        onChange={(day) => day !== null && set((away) => [...new Set([...away, day])].sort())}
-      />
+      <AddAway onAdd={(day) => set((away) => [...new Set([...away, day])].sort())} />
     </>
+  );
+};
+
+const AddAway = ({ onAdd }: { onAdd: (day: string) => void }) => {
+  const { readOnly } = useGarment();
+  const [day, setDay] = useState<string | null>(null);
+  if (readOnly) return null;
+  return (
+    <form
+      className="pc-add-day"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (day !== null) onAdd(day);
+        setDay(null);
+      }}
+    >
+      <DayField label="A day without knitting" value={day ?? undefined} onChange={setDay} />
+      <Button type="submit" icon="add" isDisabled={day === null}>
+        Leave it out
+      </Button>
+    </form>
   );
 };

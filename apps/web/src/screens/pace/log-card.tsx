@@ -1,44 +1,65 @@
+import type { PaceForecast } from '@dryflat/engine/routes';
+import type { Spread } from '@dryflat/engine/stats';
 import type { PaceEntry } from '@dryflat/record';
 import { useState } from 'react';
-import { Button, Card, ChoiceChips, CountField, IconButton, toast } from '../../kit/index.ts';
+import { Button, Card, ChoiceChips, IconButton, toast, useWords } from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
+import { useTyped, useTypedCount } from '../evidence/typed.ts';
+import { TypedField } from '../evidence/typed-field.tsx';
 import { printDay, today } from '../result/today.ts';
-import { DurationField } from './duration-field.tsx';
-import { printDuration } from './parse-duration.ts';
+import { parseDuration, printDuration } from './parse-duration.ts';
 import { usePace } from './use-pace.ts';
 
-const FABRICS = [
-  { value: 'plain', label: 'Plain fabric' },
-  { value: 'worked', label: 'Crossed, turned or in colors' },
-] as const;
+const useFabrics = (): Readonly<Record<PaceEntry['fabric'], string>> => {
+  const say = useWords();
+  return { plain: 'Plain fabric', worked: `Crossed, turned or in ${say('color')}s` };
+};
 
-/** Rows that were timed: how fast this knitter is. */
-export const LogCard = () => {
+/** Stitches that were timed: how fast this knitter is. */
+export const LogCard = ({ pace }: { pace: PaceForecast['pace'] | null }) => {
   const { readOnly } = useGarment();
-  const { pace } = usePace();
+  const { log } = usePace().pace;
   return (
     <Card title="How fast you knit">
-      <p className="df-soft">
-        Time some rows and count their stitches. Until then 15 to 40 stitches a minute are taken,
-        half of that where stitches are crossed: common practice, no source.
-      </p>
-      {pace.log.length > 0 && (
-        <ul className="df-list">
-          {pace.log.map((entry) => (
+      {pace && <Rates pace={pace} timed={log.length > 0} />}
+      <p>Time some rows with a watch and count their stitches. One row says much already.</p>
+      {!readOnly && <AddEntry />}
+      {log.length > 0 && (
+        <ul className="pc-log" aria-label="Timed so far">
+          {log.map((entry) => (
             <Entry key={entry.id} entry={entry} />
           ))}
         </ul>
       )}
-      {!readOnly && <AddEntry />}
     </Card>
   );
 };
 
+const Rates = ({ pace, timed }: { pace: PaceForecast['pace']; timed: boolean }) => {
+  const fabrics = useFabrics();
+  return (
+    <>
+      <dl className="pc-rates">
+        {(['plain', 'worked'] as const).map((fabric) => (
+          <div key={fabric}>
+            <dt>{fabrics[fabric]}</dt>
+            <dd>{rateOf(pace[fabric])} stitches a minute</dd>
+          </div>
+        ))}
+      </dl>
+      {!timed && <p className="df-soft">Common practice, no source, until you time some rows.</p>}
+    </>
+  );
+};
+
+const rateOf = ({ p5, p95 }: Spread): string => `${Math.round(p5)}–${Math.round(p95)}`;
+
 const Entry = ({ entry }: { entry: PaceEntry }) => {
   const { readOnly, undo } = useGarment();
   const { edit } = usePace();
-  const a = Math.round((10 * entry.stitches) / entry.minutes) / 10;
-  const what = `${entry.stitches} stitches in ${printDuration(entry.minutes)}`;
+  const fabrics = useFabrics();
+  const { stitches, minutes, fabric, on } = entry;
+  const what = `${stitches} stitches in ${printDuration(minutes)}`;
   const remove = (): void => {
     edit((pace) => {
       pace.log = pace.log.filter(({ id }) => id !== entry.id);
@@ -46,14 +67,13 @@ const Entry = ({ entry }: { entry: PaceEntry }) => {
     toast(`${what} removed.`, undo);
   };
   return (
-    <li className="pc-entry">
+    <li>
       <span>
-        <strong>{a} a minute</strong>
-        {entry.fabric === 'worked' && ', crossed or in colors'}
-        <br />
+        <strong>{Math.round((10 * stitches) / minutes) / 10} a minute</strong>
+        {fabric === 'worked' && `, ${fabrics.worked.toLowerCase()}`}
         <span className="df-soft">
           {what}
-          {entry.on && `, ${printDay(entry.on)}`}
+          {on && `, ${printDay(on)}`}
         </span>
       </span>
       {!readOnly && <IconButton icon="bin" label={`Remove ${what}`} onPress={remove} />}
@@ -61,44 +81,53 @@ const Entry = ({ entry }: { entry: PaceEntry }) => {
   );
 };
 
+const BOUNDS = { bare: 'minutes', least: 0.5, most: 10_000 } as const;
+
 const AddEntry = () => {
   const { edit } = usePace();
-  const [turn, setTurn] = useState(0);
-  const [stitches, setStitches] = useState<number | null>(null);
-  const [minutes, setMinutes] = useState<number | null>(null);
+  const fabrics = useFabrics();
   const [fabric, setFabric] = useState<PaceEntry['fabric']>('plain');
+  const stitches = useTypedCount('pace/log/new/stitches', 'Stitches knit');
+  const minutes = useTyped('pace/log/new/minutes', 'In how many minutes', (text, label) =>
+    parseDuration(text, label, BOUNDS),
+  );
   const add = (): void => {
-    if (stitches === null || minutes === null) return;
+    const [many, long] = [stitches.read(), minutes.read()];
+    if (many === null || long === null) return;
     edit((pace) => {
-      pace.log.push({ id: newId(), on: today(), minutes, stitches, fabric });
+      pace.log.push({ id: newId(), on: today(), minutes: long, stitches: many, fabric });
     });
-    setStitches(null);
-    setMinutes(null);
-    setTurn(turn + 1);
+    stitches.clear();
+    minutes.clear();
   };
   return (
-    <div className="df-stack" key={turn}>
-      <div className="df-three">
-        <CountField
-          label="Stitches knit"
-          path="pace/log/new/stitches"
-          value={stitches}
-          onCommit={setStitches}
-        />
-        <DurationField
-          label="In so many minutes"
-          path="pace/log/new/minutes"
-          bounds={{ bare: 'minutes', least: 0.5, most: 10_000 }}
-          minutes={minutes}
-          onCommit={setMinutes}
-        />
+    <form
+      className="df-stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        add();
+      }}
+    >
+      <div className="df-columns">
+        <TypedField typed={stitches} />
+        <TypedField typed={minutes} hint="Such as 4, 1:05 or 1.5 h" />
       </div>
-      <ChoiceChips label="It was" value={fabric} onChange={setFabric} choices={FABRICS} />
-      <div className="df-row">
-        <Button icon="add" onPress={add} isDisabled={stitches === null || minutes === null}>
+      <ChoiceChips
+        label="It was"
+        value={fabric}
+        onChange={setFabric}
+        choices={(['plain', 'worked'] as const).map((value) => ({ value, label: fabrics[value] }))}
+      />
+      <div>
+        <Button
+          type="submit"
+          icon="add"
+          look="main"
+          isDisabled={stitches.isEmpty || minutes.isEmpty}
+        >
           Note it down
         </Button>
       </div>
-    </div>
+    </form>
   );
 };

@@ -21,15 +21,15 @@ it.each([
   ['soon', 'time-unreadable'],
   ['1:75', 'time-unreadable'],
   ['25:00', 'time-out-of-range'],
-])('W90: “%s” is read as minutes', (text, value) => {
+])('PC1: “%s” is read as minutes', (text, value) => {
   expect(read(text)).toBe(value);
 });
 
-it('W90: a bare number is in the unit of its field', () => {
+it('PC1: a bare number is in the unit of its field', () => {
   expect(read('1.5', 'hours')).toBe(90);
 });
 
-it('W90: what is printed is read as it was, to the minute', () => {
+it('PC1: what is printed is read as it was, to the minute', () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 1440 }), (minutes) => {
       expect(read(printDuration(minutes))).toBe(minutes);

@@ -2,13 +2,16 @@ import type { PlaceName } from '../../shell/place-names.ts';
 
 /** Which place of the garment holds the field that a fault names. */
 const PLACE_OF: readonly (readonly [RegExp, PlaceName])[] = [
-  [/^wearer\b/, 'wearer'],
+  [/^(wearer|people)\b/, 'wearer'],
   [/^(pattern|kind)\b/, 'pattern'],
-  [/^(yarns|massG|needleMm|stitch)\b/, 'yarn'],
+  [/^(yarns|left|massG|needleMm|stitch)\b/, 'yarn'],
   [/^evidence\b/, 'evidence'],
   [/^pieces\b/, 'pieces'],
+  [/^instructions\b/, 'counts'],
   [/^(outcomes|notes|forecasts)\b/, 'after'],
   [/^(dryings|finished)\b/, 'dry'],
+  [/^plan\.weights\b/, 'routes'],
+  [/^(pace|progress|plan\.finishBy)\b/, 'pace'],
   [/^plan\b/, 'forecast'],
 ];
 
@@ -22,7 +25,10 @@ export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
   pattern: 'Pattern',
   yarn: 'Yarn',
   evidence: 'Evidence',
+  routes: 'Routes',
+  counts: 'Counts',
   pieces: 'Pieces',
+  pace: 'Pace',
   mat: 'Mat',
   pinning: 'Pinning',
   dry: 'Dry',

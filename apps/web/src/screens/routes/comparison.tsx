@@ -3,7 +3,7 @@ import { Icon } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { chancePercent } from '../result/chance-words.ts';
 import { useSentences } from '../result/craft-sentence.ts';
-import { hoursRange } from './hours-words.ts';
+import { hoursRange } from '../result/hours-words.ts';
 
 /** All routes in their order, four numbers each: read at a glance, opened for the rest. */
 export const Comparison = ({

@@ -9,9 +9,9 @@ import { useForecast } from '../../worker/index.ts';
 import { BasisList } from '../result/basis-list.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
 import { useSentences } from '../result/craft-sentence.ts';
+import { hoursRange } from '../result/hours-words.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 import { printDay } from '../result/today.ts';
-import { hoursRange } from './hours-words.ts';
 import { planOfRoute } from './plan-of-route.ts';
 
 interface RouteSheetProps {

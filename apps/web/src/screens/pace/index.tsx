@@ -1,0 +1,31 @@
+import { useGarment } from '../../store/index.ts';
+import { today } from '../result/today.ts';
+import { AnswerCard } from './answer-card.tsx';
+import { DateCard } from './date-card.tsx';
+import { HoursCard } from './hours-card.tsx';
+import { LogCard } from './log-card.tsx';
+import './pace.css';
+import { ProgressCard } from './progress-card.tsx';
+import { StepsCard } from './steps-card.tsx';
+import { usePaceForecast } from './use-pace-forecast.ts';
+import { YarnCard } from './yarn-card.tsx';
+
+/** When it is done: the days that are left, the hours in them, and the hand that fills these. */
+const Screen = () => {
+  const at = usePaceForecast();
+  const { record } = useGarment();
+  const from = record.pace?.from ?? today();
+  const { forecast } = at;
+  return (
+    <>
+      <AnswerCard at={at} />
+      {forecast && <DateCard date={forecast.date} from={from} />}
+      <HoursCard />
+      <ProgressCard />
+      <LogCard pace={forecast?.pace ?? null} />
+      {forecast && <YarnCard yarn={forecast.yarn} />}
+      {forecast && <StepsCard forecast={forecast} />}
+    </>
+  );
+};
+export default Screen;
