@@ -41,7 +41,7 @@ const beat = (step: Shape, voice: Voice): string => {
       ? `the next ${voice.row}`
       : `the ${ordinal(step.first)} ${voice.row} from here`;
   if (step.times === 1) return first;
-  return `${first}, then of ${every(step.every, voice)} ${times(step.times - 1)} more`;
+  return `${first}, then ${step.edge === 'around' ? 'in' : 'of'} ${every(step.every, voice)} ${times(step.times - 1)} more`;
 };
 
 const writeShape = (step: Shape, voice: Voice): string => {
