@@ -1,2 +1,3 @@
 export * from './pace/index.ts';
+export { routes } from './routes.ts';
 export type * from './types.ts';

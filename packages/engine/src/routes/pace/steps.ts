@@ -5,7 +5,7 @@ import { type Hand, jointPace } from './hand.ts';
 import type { Finishing, PaceQuestion, WorkKind, WorkPart, YarnWait } from './types.ts';
 
 /** Log stitches a minute over the draws, by kind; normals are named `pace:…`. */
-const paceColumns = (hand: Hand, normals: NormalColumns): Record<WorkKind, Float64Array> => {
+export const paceColumns = (hand: Hand, normals: NormalColumns): Record<WorkKind, Float64Array> => {
   const { kinds, mean, covariance } = jointPace(hand);
   const factor = cholesky(covariance, kinds.length);
   const one = (row: number): Float64Array => {

@@ -1,0 +1,65 @@
+import { bounds, share, shareAll, verdicts } from '../../garment/index.ts';
+import type { RouteFit } from '../types.ts';
+import type { Luck, Make } from './luck.ts';
+import type { Judged } from './targets.ts';
+
+export type JudgedState = 'dried' | 'worn' | 'rewashed';
+
+export interface Judgement {
+  readonly fit: readonly RouteFit[];
+  readonly chanceAll: number | null;
+  /** 1 where everything is in range, draw by draw; null where nothing is judged. */
+  readonly fits: Uint8Array | null;
+}
+
+/** Verdict of each target, draw by draw: −1 too small, 0 in range, +1 too large. */
+export const verdictsOf = (
+  luck: Luck,
+  makes: readonly Make[],
+  { targets, body }: Judged,
+  state: JudgedState,
+): Int8Array[] =>
+  targets.map((target) => {
+    const make = makes[target.at]!;
+    const lengths = luck.lengths(target.at, make, state);
+    return verdicts({ ...luck.draws, body }, target, lengths, make.factor);
+  });
+
+export const allFit = (all: readonly Int8Array[]): Uint8Array | null => {
+  const first = all[0];
+  if (first === undefined) return null;
+  const out = new Uint8Array(first.length);
+  for (let i = 0; i < out.length; i++) {
+    let fits: 0 | 1 = 1;
+    for (let k = 0; k < all.length; k++) if (all[k]![i] !== 0) fits = 0;
+    out[i] = fits;
+  }
+  return out;
+};
+
+/** How a garment that is made so fits in a state. */
+export const judge = (
+  luck: Luck,
+  makes: readonly Make[],
+  judged: Judged,
+  state: JudgedState,
+): Judgement => {
+  const all = verdictsOf(luck, makes, judged, state);
+  const fit = judged.targets.map((target, k): RouteFit => {
+    const { low, high } = bounds(target);
+    return {
+      landmark: target.wanted.landmark,
+      measurement: target.measurement.wanted.id,
+      wantedMm: { min: low, max: high },
+      finishedMm: luck.range(target.at, makes[target.at]!, state),
+      chance: share(all[k]!, 0),
+      tooSmall: share(all[k]!, -1),
+      tooLarge: share(all[k]!, 1),
+    };
+  });
+  return { fit, chanceAll: shareAll(all), fits: allFit(all) };
+};
+
+/** The landmark with the least chance, the first of several; null where none is judged. */
+export const worstOf = (fit: readonly RouteFit[]): RouteFit | null =>
+  fit.reduce<RouteFit | null>((a, b) => (a === null || b.chance < a.chance ? b : a), null);

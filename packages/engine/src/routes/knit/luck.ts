@@ -1,0 +1,147 @@
+import type { Direction, ForecastState } from '../../fabric/index.ts';
+import {
+  type Draws,
+  type ForecastQuestion,
+  type Known,
+  lengthsIn,
+  type Passage,
+  passagesOf,
+  type Range,
+  rangeOf,
+} from '../../garment/index.ts';
+import { type LogNormal, meanOf, type NormalColumns, sdOf } from '../../stats/index.ts';
+
+/** How one measurement comes about: of the piece that is there or of one begun afresh, and how it dries. */
+export interface Make {
+  readonly from: 'there' | 'afresh';
+  /** Times as long as in the size that is knit. */
+  readonly factor: number;
+  /** Length that it is pinned to; null where it dries without pins. */
+  readonly pinnedTo: number | null;
+  /** Largest stretch of the wet rest length that the pins are trusted with. */
+  readonly limit: number;
+}
+
+/** What one set of imagined garments is made of. */
+export interface Cloth {
+  readonly known: Known;
+  readonly draws: Draws;
+  readonly normals: NormalColumns;
+  /** Median length as knit of each measurement, mm: of what is there, and begun afresh. */
+  readonly median: Readonly<Record<Make['from'], readonly number[]>>;
+  /** Width of a stitch and height of a row as knit, mm. */
+  readonly pitch: Readonly<Record<Direction, LogNormal>>;
+}
+
+/**
+ * One set of imagined garments on which routes are compared. Index i of every column is the same
+ * garment, knitter and body.
+ */
+export interface Luck extends Cloth {
+  /** Passages as if everything was pinned to the pattern or the plan; `pinnedTo` null where nothing says to what. */
+  readonly pinned: readonly Passage[];
+  /** Lengths with factor 1 of a make; multiply by its factor. Not to be changed. */
+  lengths(at: number, make: Make, state: ForecastState): Float64Array;
+  range(at: number, make: Make, state: ForecastState): Range;
+}
+
+/** States that pins have no part in. */
+const UNPINNED: ReadonlySet<ForecastState> = new Set(['asKnit', 'wet', 'rewashed']);
+
+/** A garment twice as large, pinned to twice the size, is twice as large in every draw: one column serves all factors. */
+const keyOf = (
+  at: number,
+  { from, factor, pinnedTo, limit }: Make,
+  state: ForecastState,
+): string =>
+  pinnedTo === null || UNPINNED.has(state)
+    ? `${at} ${from} ${state}`
+    : `${at} ${from} ${state} ${(pinnedTo / factor).toPrecision(12)} ${limit}`;
+
+const scaled = (range: Range, by: number): Range => ({
+  p05Mm: range.p05Mm * by,
+  p50Mm: range.p50Mm * by,
+  p95Mm: range.p95Mm * by,
+});
+
+const kept = <T>(table: Map<string, T>, key: string, make: () => T): T => {
+  const had = table.get(key);
+  if (had !== undefined) return had;
+  const made = make();
+  table.set(key, made);
+  return made;
+};
+
+/** Columns are made when first asked for, and kept. */
+export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
+  const { known, draws } = cloth;
+  const columns = new Map<string, Float64Array>();
+  const ranges = new Map<string, Range>();
+  const passageOf = (at: number, { pinnedTo, factor, limit }: Make): Passage => ({
+    ...known.passages[at]!,
+    pinnedTo: pinnedTo === null ? null : pinnedTo / factor,
+    pinLimit: limit,
+  });
+  const lengths: Luck['lengths'] = (at, make, state) =>
+    kept(columns, keyOf(at, make, state), () => {
+      const logs = make.from === 'there' ? draws.asKnit[at]! : draws.afresh[at]!;
+      return lengthsIn(draws, logs, passageOf(at, make), state);
+    });
+  return {
+    ...cloth,
+    pinned: passagesOf({ ...question, drying: 'pin' }, known.model, known.post).passages,
+    lengths,
+    range: (at, make, state) =>
+      scaled(
+        kept(ranges, keyOf(at, make, state), () => rangeOf(lengths(at, make, state).slice())),
+        make.factor,
+      ),
+  };
+};
+
+/** The garment and its fabric as the evidence has them. */
+export const clothOf = (known: Known, draws: Draws, normals: NormalColumns): Cloth => {
+  const { model, post } = known;
+  const pitchOf = (direction: Direction): LogNormal => {
+    const form = model.fabric.asKnit[direction];
+    return { median: Math.exp(meanOf(post, form)), logSd: sdOf(post, form) };
+  };
+  return {
+    known,
+    draws,
+    normals,
+    median: {
+      there: model.measurements.map(({ asKnit }) => Math.exp(meanOf(post, asKnit))),
+      afresh: model.measurements.map(({ afresh }) => Math.exp(meanOf(post, afresh))),
+    },
+    pitch: { width: pitchOf('width'), length: pitchOf('length') },
+  };
+};
+
+/**
+ * The same begun afresh on another needle: all counted lengths move with the pitch, by `shift` in
+ * logarithms and half of it as doubt, as the gauge model has it. Nothing of the old garment is left.
+ */
+export const onOtherNeedle = (cloth: Cloth, shift: number): Cloth => {
+  const z = cloth.normals.normal('routes:needle');
+  const doubt = Math.abs(shift) / 2;
+  const { measurements } = cloth.known.model;
+  const moved = cloth.draws.afresh.map((column, at) =>
+    measurements[at]!.wanted.worked === 'counted'
+      ? column.map((log, i) => log + shift + doubt * z[i]!)
+      : column,
+  );
+  const median = cloth.median.afresh.map((mm, at) =>
+    measurements[at]!.wanted.worked === 'counted' ? mm * Math.exp(shift) : mm,
+  );
+  const pitch = ({ median: mm, logSd }: LogNormal): LogNormal => ({
+    median: mm * Math.exp(shift),
+    logSd: Math.hypot(logSd, doubt),
+  });
+  return {
+    ...cloth,
+    draws: { ...cloth.draws, asKnit: moved, afresh: moved },
+    median: { there: median, afresh: median },
+    pitch: { width: pitch(cloth.pitch.width), length: pitch(cloth.pitch.length) },
+  };
+};

@@ -1,0 +1,148 @@
+import type { Basis, YarnQuestion } from '../fabric/index.ts';
+import { yarnPerStitch } from '../fabric/index.ts';
+import { type Fault, fail, ok, type Result } from '../units/index.ts';
+import { checked } from './faults.ts';
+import { candidatesOf } from './information/candidates.ts';
+import { valueOfInformation } from './information/value-of-information.ts';
+import { noticesOf } from './notices.ts';
+import { openAdding } from './open/add.ts';
+import { benchOf, drawLuck } from './open/bench.ts';
+import { type Bench, type Opened, together } from './open/draft.ts';
+import { openDrying } from './open/drying.ts';
+import { openGiving } from './open/give.ts';
+import { openRipping } from './open/rip.ts';
+import { openSizesAndNeedles } from './open/sizes.ts';
+import { basesOf as paceBases } from './pace/bases.ts';
+import { ordered } from './price/compare.ts';
+import { type Supply, supplyOf } from './price/cost.ts';
+import { ROUTE_BASES } from './price/depends.ts';
+import { costsOf, type Priced, priced } from './price/price.ts';
+import { whyFirst } from './price/sentence.ts';
+import { knitNow } from './price/work.ts';
+import type { RoutesOptions, RoutesQuestion, RoutesResult } from './types.ts';
+
+const DEFAULT_SEED = 1;
+const DEFAULT_DRAWS = 10_000;
+
+const openAll = (bench: Bench, seed: number): Opened =>
+  together([
+    openDrying(bench),
+    openRipping(bench),
+    openAdding(bench),
+    openSizesAndNeedles(bench, seed),
+    openGiving(bench),
+  ]);
+
+const yarnQuestion = ({ forecast, weighed }: RoutesQuestion, { luck }: Bench): YarnQuestion => ({
+  metresPer100g: forecast.metresPer100g,
+  weightClass: forecast.weightClass,
+  fibres: forecast.fibres,
+  gauge: {
+    stitch: forecast.stitch,
+    width: luck.pitch.width,
+    row: luck.pitch.length,
+    state: 'asKnit',
+  },
+  weighed,
+});
+
+interface PricedAll {
+  readonly routes: readonly Priced[];
+  readonly complete: boolean;
+}
+
+/** One after the other, until the caller has enough. Works fail alike or not at all: the first fault ends it. */
+const priceAll = (
+  question: RoutesQuestion,
+  { drafts }: Opened,
+  supply: Supply,
+  onRoute: NonNullable<RoutesOptions['onRoute']>,
+): Result<PricedAll> => {
+  const costs = costsOf(question, supply);
+  const routes: Priced[] = [];
+  for (const draft of drafts) {
+    const one = priced(question, draft, costs);
+    if (!one.ok) return one;
+    routes.push(one.value);
+    if (!onRoute(one.value.route)) break;
+  }
+  return ok({ routes, complete: routes.length === drafts.length });
+};
+
+const distinct = (bases: readonly Basis[]): Basis[] => [
+  ...new Map(bases.map((basis) => [basis.id, basis])).values(),
+];
+
+const basesOf = (
+  question: RoutesQuestion,
+  bench: Bench,
+  yarn: YarnQuestion,
+  used: ReadonlySet<string>,
+): Basis[] => {
+  const perStitch = yarnPerStitch(yarn, question.forecast.stitch);
+  const { pace, from, by, dryingHours } = question;
+  return distinct([
+    ...bench.luck.known.bases,
+    ...(perStitch.ok ? perStitch.value.bases : []),
+    ...paceBases({
+      parts: [{ name: '', stitches: 1, fabric: 'ripped' }],
+      log: pace.log,
+      hours: pace.hours,
+      away: pace.away,
+      from,
+      by,
+      dryingHours,
+      finishing: { seamsMm: 1, ends: 1, when: 'after-drying' },
+      yarn: null,
+    }),
+    ...ROUTE_BASES.filter(({ id }) => used.has(id)),
+  ]);
+};
+
+/**
+ * The ways out of where a garment is, each with the fit, the hours, the yarn and the chances that it gives, on
+ * one set of draws, best first by the knitter's weights; those that are not open with the reason; and what a
+ * cheap measurement would be worth. Lengths are millimetres in the span of their measurement, hours hours,
+ * metres metres. Pure: the same question, seed and draws give the same bytes, and the planned route's fit is
+ * that of `forecast` with the same seed.
+ *
+ * `onRoute` is called as each is ready, in the order of the families and not of merit; `false` stops there, and
+ * what was ready is compared. Faults for whatever cannot be used; bugs throw.
+ */
+export const routes = (
+  given: RoutesQuestion,
+  options: RoutesOptions = {},
+): Result<RoutesResult> => {
+  const asked = checked(given, options);
+  if (!asked.ok) return asked;
+  const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, onRoute = () => true } = options;
+  const question = asked.value;
+  const bench = benchOf(question, drawLuck(question, seed, draws));
+  const yarn = yarnQuestion(question, bench);
+  const knit = knitNow(bench.pieces, question.progress);
+  const supply = supplyOf(question, yarn, knit, bench.luck.normals);
+  if (!supply.ok) return fail(...supply.faults.map(underStock));
+  const opened = openAll(bench, seed);
+  const all = priceAll(question, opened, supply.value, onRoute);
+  if (!all.ok) return all;
+  const sorted = ordered(all.value.routes);
+  const valued = valueOfInformation(sorted, candidatesOf(bench, supply.value));
+  const found = sorted.map(({ route }, k) => ({ ...route, measureFirst: valued.first[k]! }));
+  const used = new Set(found.flatMap(({ dependsOn }) => dependsOn));
+  return ok({
+    seed,
+    draws,
+    judgedAt: question.forecast.judgeAt,
+    routes: found,
+    leftOut: opened.leftOut,
+    sentence: whyFirst(found, question.weights),
+    valueOfInformation: valued.measurings,
+    complete: all.value.complete,
+    notices: noticesOf(question, bench, found),
+    bases: basesOf(question, bench, yarn, used),
+  });
+};
+
+/** The stock's own complaints name its fields alone. */
+const underStock = (fault: Fault): Fault =>
+  /^(lots|leftG)/.test(fault.field) ? { ...fault, field: `stock.${fault.field}` } : fault;
