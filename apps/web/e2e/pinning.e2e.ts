@@ -49,7 +49,7 @@ const onward = async (page: Page, steps = 1): Promise<void> => {
   for (let k = 0; k < steps; k++) {
     const { at } = await stepNow(page);
     // Presses that follow sooner than a hand can are taken for a bounce.
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await next(page).click();
     await isAtStep(page, at + 1);
   }
@@ -123,7 +123,7 @@ test(
 
     await next(page).tap();
     await isAtStep(page, 2);
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await back(page).tap();
     await isAtStep(page, 1);
     expect(await seen(page.locator('.df-step-done'))).toBe('It is in');
@@ -137,7 +137,7 @@ test(
       ['PageUp', -1],
       ['ArrowLeft', -1],
     ] as const) {
-      await page.waitForTimeout(200);
+      await page.waitForTimeout(130);
       await page.keyboard.press(key);
       step += by;
       await isAtStep(page, step);
@@ -175,7 +175,7 @@ test(
     expect(await tapes(page)).not.toMatch(/cm/);
     await page.getByRole('heading', { level: 1 }).focus();
     await page.keyboard.press('PageDown');
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await isAtStep(page, step);
 
     for (const size of [{ width: 320, height: 640 }, { width: 844, height: 390 }, DESK]) {
@@ -275,7 +275,7 @@ test(
     await sheet.getByRole('button', { name: 'Skip this one' }).click();
     await isAtStep(page, undone + 1);
     await onward(page, count - undone - 1);
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await next(page).click();
     await page.getByRole('heading', { name: 'Front is pinned' }).waitFor();
     // One is left out, two went in beside the plan.
@@ -425,11 +425,11 @@ test(
     await sheet.getByRole('button', { name: 'Close' }).click();
     await sheet.waitFor({ state: 'detached' });
     await page.getByText('Listening for “next”').waitFor();
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await noted(page, ({ hear }) => hear('and next please'));
     await isAtStep(page, 3);
     expect(await noted(page, ({ spoken }) => spoken.at(-1))).toBe(await said(page));
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(130);
     await noted(page, ({ hear }) => hear('go back'));
     await isAtStep(page, 2);
 

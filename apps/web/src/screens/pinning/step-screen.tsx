@@ -16,7 +16,7 @@ import { useListening } from './use-listening.ts';
 import type { WorkAtHand } from './use-work.ts';
 
 /** A knuckle that bounces presses once: presses closer than this are one, ms. Chosen by feel, no source. */
-const BOUNCE = 180;
+const BOUNCE = 120;
 
 export interface StepScreenProps extends WorkAtHand {
   readonly hands: Hands;
