@@ -62,11 +62,13 @@ const feltOf = ({ felt }: MatReading, reading: number): Evidence[] => {
 export const evidenceOf = (readings: readonly MatReading[], rulers: readonly Ruler[]): Evidence[] =>
   readings.flatMap((each, k) => [...lengthsOf(each, k, rulers), ...feltOf(each, k)]);
 
-/** What the model leaves out of each dimension that was read, as unknowns. */
+/** SD of what the model leaves out of a dimension, mm; 0 of a pull. */
+export const leftOutSd = (ruler: Ruler | undefined): number =>
+  ruler === undefined ? 0 : LEFT_OUT * ruler.dimension.targetMm;
+
+/** What the model leaves out of each dimension, as unknowns. */
 export const leftOut = (rulers: readonly Ruler[], unknowns: Unknowns): Map<number, Affine> =>
-  new Map(
-    rulers.map((ruler, k) => [k, unknowns.fresh(0, LEFT_OUT * ruler.dimension.targetMm)] as const),
-  );
+  new Map(rulers.map((ruler, k) => [k, unknowns.fresh(0, leftOutSd(ruler))] as const));
 
 /** The evidence as linear about where it was foretold: `slopes` per standard normal, at `about`. */
 export const observed = (

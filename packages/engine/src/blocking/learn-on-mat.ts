@@ -1,7 +1,7 @@
 import type { MaterialDoubt } from '../fabric/index.ts';
 import { meanOf, type Observation, posterior, sdOf, Unknowns } from '../stats/index.ts';
 import { fail, ok } from '../units/index.ts';
-import { type Evidence, evidenceOf, leftOut, observed } from './evidence-on-mat.ts';
+import { type Evidence, evidenceOf, leftOut, leftOutSd, observed } from './evidence-on-mat.ts';
 import { type MatModel, matModel, stoppedOnMat } from './forward-on-mat.ts';
 import { goingsOn } from './goings-on.ts';
 import { learnedNotices } from './learned-notices.ts';
@@ -19,11 +19,11 @@ const NONE = WHAT.map(() => 0);
  * Draw-in is stepped down, as it may be near the most that a fabric can.
  */
 const STEPS = [0.5, 0.5, 0.5, -0.5] as const;
-/** Slopes are taken anew where the first update leads farther than this, in the same. */
+/** Slopes are taken anew after a step longer than this, in the same. */
 const FAR = 0.5;
 /** The unknowns have settled when a round moves none by more than this, in standard deviations before. */
 const SETTLED = 0.05;
-const MOST_ROUNDS = 8;
+const MOST_ROUNDS = 12;
 /** A reading this many standard deviations from what was foretold is taken for a slip of the tape. */
 const SLIP = 5;
 
@@ -132,33 +132,54 @@ interface Fitted extends Round {
   readonly residual: number;
 }
 
-const ahead = ({ values, slopes }: Linear, from: readonly number[], to: readonly number[]) =>
-  values.map((value, i) => slopes[i]!.reduce((sum, s, k) => sum + s * (to[k]! - from[k]!), value));
+const apart = (a: readonly number[], b: readonly number[]): number =>
+  Math.max(...a.map((each, k) => Math.abs(each - b[k]!)));
+
+/** How badly z fits what was taken and what was thought before, as a sum of squares. */
+const misfit = (
+  { evidence, model: { rulers } }: Asked,
+  values: readonly number[],
+  z: readonly number[],
+  taken: readonly boolean[],
+): number =>
+  evidence.reduce(
+    (sum, { value, sd, ruler }, i) =>
+      taken[i] ? sum + (value - values[i]!) ** 2 / (sd ** 2 + leftOutSd(rulers[ruler]) ** 2) : sum,
+    z.reduce((sum, each) => sum + each * each, 0),
+  );
 
 /**
- * Gauss–Newton: the update about where the last one led, until it leads nowhere else; null where stopped.
- * Slopes are kept after the second round: they change little, and cost four times what values do.
+ * Gauss–Newton with steps that are halved until they fit better; null where stopped. Slopes are kept
+ * while steps are short, as they cost four times what values do.
  */
 const fitted = (asked: Asked): Fitted | null => {
   const first = linearAt(asked, NONE);
   if (first === null) return null;
   const taken = isTaken(asked.evidence, first);
-  let [linear, z] = [first, NONE as readonly number[]];
+  let [linear, z, fresh]: [Linear, readonly number[], boolean] = [first, NONE, true];
   let round = updated(asked, linear, z, taken);
   // Slopes where it began: so nothing that is read can add to the doubt.
   const { sds } = round;
-  let residual = Math.max(...round.z.map(Math.abs));
-  let iterations = 1;
+  let residual = apart(round.z, z);
+  let [iterations, share] = [1, 1];
   for (; residual > SETTLED && iterations < MOST_ROUNDS; iterations++) {
-    z = round.z;
-    const anew = iterations === 1 && residual > FAR ? linearAt(asked, z) : null;
-    const values: readonly number[] | null = anew?.values ?? valuesAt(asked, z);
+    const next = z.map((each, k) => each + share * (round.z[k]! - each));
+    const values = valuesAt(asked, next);
     if (values === null) return null;
-    linear = anew ?? { values, slopes: linear.slopes };
+    if (misfit(asked, values, next, taken) < misfit(asked, linear.values, z, taken)) {
+      const anew = apart(next, z) > FAR ? linearAt(asked, next) : { ...linear, values };
+      if (anew === null) return null;
+      [fresh, linear, z, share] = [anew.slopes !== linear.slopes, anew, next, 1];
+    } else if (fresh || share > 0.25) share /= 2;
+    else {
+      const anew = linearAt(asked, z);
+      if (anew === null) return null;
+      [fresh, linear, share] = [true, anew, 1];
+    }
     round = updated(asked, linear, z, taken);
-    residual = Math.max(...round.z.map((each, k) => Math.abs(each - z[k]!)));
+    residual = share * apart(round.z, z);
   }
-  return { ...round, sds, first, now: ahead(linear, z, round.z), iterations, residual };
+  return { z, sds, taken, first, now: linear.values, iterations, residual };
 };
 
 const scaledDoubt = (doubt: MaterialDoubt, give: number, coupling: number): MaterialDoubt => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inAsPlanned, planOf } from './check/mat.ts';
-import { MAT, rectangle, sweaterBack } from './check/pieces.ts';
+import { MAT, rectangle } from './check/pieces.ts';
 import { mirroredInMat, mirroredPins, mirroredPlan } from './mirror.ts';
 import { referencesOnMat } from './place-from-tape.ts';
 import { stockWithout } from './stock-left.ts';
@@ -26,7 +26,7 @@ const tapesHold = (pins: readonly PinPlaced[], mat: MatSpec): void => {
   });
 };
 
-describe('B21: left and right exchanged', () => {
+describe('B20: left and right exchanged', () => {
   it('twice is the same plan', () => {
     const twice = mirroredPlan(mirroredPlan(PLAN, MAT), MAT);
     // W − (W − x) leaves rounding.
@@ -71,7 +71,7 @@ describe('B21: left and right exchanged', () => {
   });
 });
 
-describe('B22: stock', () => {
+describe('B21: stock', () => {
   const stock = {
     straight: 5,
     tPins: 4,

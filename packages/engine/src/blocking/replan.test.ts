@@ -43,7 +43,7 @@ const after = (
 const countOf = (pins: readonly PinPlaced[], kind: PinKind): number =>
   pins.filter((pin) => pin.kind === kind).length;
 
-describe('B19: the rest of a plan, where nothing is other than planned', () => {
+describe('B18: the rest of a plan, where nothing is other than planned', () => {
   it.each([
     ['pins', 0],
     ['pins', 1],
@@ -78,7 +78,7 @@ describe('B19: the rest of a plan, where nothing is other than planned', () => {
   });
 });
 
-describe('B19: pins running out', () => {
+describe('B18: pins running out', () => {
   const IN = 12;
   it.each([
     [{ straight: 10, tPins: 2, combs: [], wires: [] }],
@@ -100,7 +100,7 @@ describe('B19: pins running out', () => {
   });
 });
 
-describe('B19: what is in stays', () => {
+describe('B18: what is in stays', () => {
   const plan = PLANS.mixed;
   const IN = 15;
   const left = stockWithout(MIXED, plan.pins.slice(0, IN));
@@ -158,7 +158,7 @@ describe('B19: what is in stays', () => {
   });
 });
 
-describe('B19: after what was learned', () => {
+describe('B18: after what was learned', () => {
   it('a piece that lies much smaller is told to reach less, or to take other pins', () => {
     const plan = PLANS.pins;
     const truth = { stiffness: 1, width: 0.96, length: 0.96, drawIn: 1 };
@@ -203,7 +203,7 @@ describe('B12: what cannot be planned on', () => {
   });
 });
 
-describe('B22: pieces that lie pinned at one time', () => {
+describe('B21: pieces that lie pinned at one time', () => {
   const pieces = [BACK, { ...BACK, name: 'front' }];
   const stock = { straight: 40, tPins: 10, combs: [], wires: [] };
   const question = { pieces, stock, mat: MAT, gentle: false };
