@@ -117,6 +117,7 @@ const PLACES = [
   'Pattern',
   'Yarn',
   'Evidence',
+  'Counts',
   'Pieces',
   'Mat',
   'Dry',

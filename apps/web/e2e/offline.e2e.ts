@@ -29,7 +29,17 @@ test('B16: after one visit everything works without a network, forecast and unop
   await openExample(page, 'Sluice shawl');
   const line = page.getByRole('navigation').getByRole('link', { name: /^Forecast:/ });
   await expect.poll(() => line.textContent(), { timeout: 10_000 }).toMatch(/ cm|in 100|to mend/);
-  for (const place of ['Wearer', 'Pattern', 'Yarn', 'Evidence', 'Pieces', 'Mat', 'Dry', 'After']) {
+  for (const place of [
+    'Wearer',
+    'Pattern',
+    'Yarn',
+    'Evidence',
+    'Counts',
+    'Pieces',
+    'Mat',
+    'Dry',
+    'After',
+  ]) {
     await page.getByRole('link', { name: place, exact: true }).click();
     await page.getByRole('heading', { level: 2 }).first().waitFor();
   }
