@@ -6,7 +6,7 @@ import { DayField } from '../result/day-field.tsx';
 import { printDay, today } from '../result/today.ts';
 
 /** Before anyone wears it (common practice, no source). */
-export const PinCautions = () => (
+const PinCautions = () => (
   <Notice tone="unsure">
     Feel it over with a bare hand, inside and out, before anyone wears it; a magnet finds steel in
     seams and ribbing, but not brass, glass or plastic. Look over the mat and the floor too: a pin

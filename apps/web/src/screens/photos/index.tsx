@@ -10,7 +10,7 @@ import './photos.css';
 import { type Photos, usePhotos } from './use-photos.ts';
 
 /** What a photo is called by those who do not see it. */
-export const photoName = ({ caption, when, on }: Photo): string =>
+const photoName = ({ caption, when, on }: Photo): string =>
   [caption || 'Photo', WHEN_WORDS[when].toLowerCase(), on && printDay(on)]
     .filter(Boolean)
     .join(', ');
@@ -19,14 +19,14 @@ export const photoName = ({ caption, when, on }: Photo): string =>
  * The photos of a garment in a strip, and the way to add one: `when` is what is noted with a new one.
  * Needs the open garment around it.
  */
-export const PhotoSection = ({ when, level = 2 }: { when: Photo['when']; level?: 2 | 3 }) => {
+export const PhotoSection = ({ when }: { when: Photo['when'] }) => {
   const { record, readOnly } = useGarment();
   const photos = usePhotos(when);
   const [open, setOpen] = useState<string | null>(null);
   const all = record.photos ?? [];
   const shown = all.find(({ id }) => id === open);
   return (
-    <Card title="Photos" level={level}>
+    <Card title="Photos">
       {all.length > 0 && (
         <ul className="df-photos">
           {all.map((photo) => (

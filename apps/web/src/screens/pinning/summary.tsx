@@ -2,6 +2,7 @@ import { pinsIn, pinTotal, pinWords } from '@dryflat/record';
 import { Button, Card, Icon, Notice, useLandmarkName, useLengths } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { useGarment } from '../../store/index.ts';
+import { PhotoSection } from '../photos/index.tsx';
 import { goBack, goTo, leftOut } from './progress.ts';
 import type { WorkAtHand } from './use-work.ts';
 import { workName } from './work-name.ts';
@@ -73,6 +74,7 @@ export const Summary = ({ work, act, readOnly }: WorkAtHand) => {
         Pins and wires are sharp: keep children and pets out of the room. Count them out again when
         it is dry, and feel for forgotten ones before anybody wears it.
       </Notice>
+      <PhotoSection when="pinned" />
       <div className="df-row">
         {open < 0 && (
           <a className="df-button" data-look="main" href={garmentHash(record.id, 'dry')}>
