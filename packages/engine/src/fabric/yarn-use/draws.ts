@@ -38,17 +38,31 @@ export const yarnDrawsOf = (columns: DoubtColumns, work: YarnWork): YarnDraws =>
   };
 };
 
+/** Yarn of one work after another over the same draws. */
+export type YarnDrawer = (work: YarnWork) => Result<YarnDraws>;
+
 /**
  * Yarn needed and given back over the draws of `normals`, which names its columns `yarn:…`: works
- * that are compared on the same columns are compared on the same luck.
+ * that are compared on the same columns are compared on the same luck. Faults of the question come at once,
+ * those of a work with it.
  */
+export const yarnDrawer = (question: YarnQuestion, normals: NormalColumns): Result<YarnDrawer> => {
+  const model = yarnModel(question);
+  if (!model.ok) return model;
+  const columns = doubtColumns(model.value, normals);
+  return ok((work) => {
+    const faults = workFaults(work);
+    return faults.length > 0 ? fail(...faults) : ok(yarnDrawsOf(columns, work));
+  });
+};
+
+/** The same for one work. */
 export const yarnDraws = (
   question: YarnQuestion,
   work: YarnWork,
   normals: NormalColumns,
 ): Result<YarnDraws> => {
-  const faults = workFaults(work);
-  const model = yarnModel(question);
-  if (faults.length > 0 || !model.ok) return fail(...(model.ok ? [] : model.faults), ...faults);
-  return ok(yarnDrawsOf(doubtColumns(model.value, normals), work));
+  const drawer = yarnDrawer(question, normals);
+  if (drawer.ok) return drawer.value(work);
+  return fail(...drawer.faults, ...workFaults(work));
 };

@@ -1,5 +1,5 @@
 export { type SkeinOptions, skeinAdvice } from './advice.ts';
-export { yarnDraws } from './draws.ts';
+export { type YarnDrawer, yarnDrawer, yarnDraws } from './draws.ts';
 export { heldDraws, yarnHeld } from './held.ts';
 export { yarnNeeded } from './needed.ts';
 export { yarnPerStitch } from './per-stitch.ts';

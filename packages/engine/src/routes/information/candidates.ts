@@ -1,10 +1,8 @@
-import { DRIFT_SD, GROWTH_SD, type YarnQuestion, yarnDraws } from '../../fabric/index.ts';
+import { DRIFT_SD, GROWTH_SD } from '../../fabric/index.ts';
 import type { Luck } from '../knit/luck.ts';
 import type { Bench } from '../open/draft.ts';
 import { mmToken, spoken } from '../open/draft.ts';
 import { LONG_RUN_SD, SITTING_SD } from '../pace/assumptions.ts';
-import { handOf } from '../pace/hand.ts';
-import { paceColumns } from '../pace/steps.ts';
 import type { Supply } from '../price/cost.ts';
 
 /** A cheap measurement: what it is, and what it would read in each draw with its own error. */
@@ -104,20 +102,16 @@ const strip = ({ luck }: Bench): Candidate => ({
 /** So many stitches that ends do not count. */
 const MANY = 1e6;
 
-const perStitch = ({ luck, forecast }: Bench, yarn: YarnQuestion): Float64Array => {
-  const drawn = yarnDraws(
-    yarn,
-    {
-      parts: [{ name: 'swatch', stitch: forecast.stitch, stitches: MANY }],
-      ripped: [],
-      castOn: 0,
-      bindOff: 0,
-      seamsMm: 0,
-      joins: 0,
-    },
-    luck.normals,
-  );
-  if (!drawn.ok) throw new RangeError('yarn of a swatch that was asked for before');
+const perStitch = ({ forecast }: Bench, { draw }: Supply): Float64Array => {
+  const drawn = draw({
+    parts: [{ name: 'swatch', stitch: forecast.stitch, stitches: MANY }],
+    ripped: [],
+    castOn: 0,
+    bindOff: 0,
+    seamsMm: 0,
+    joins: 0,
+  });
+  if (!drawn.ok) throw new RangeError('yarn of a swatch that cannot be');
   return drawn.value.neededG.map(Math.log);
 };
 
@@ -128,7 +122,7 @@ const yarn = (bench: Bench, supply: Supply): Candidate[] => [
   {
     id: 'weigh-swatch',
     name: 'Weigh the swatch, or a piece, and count its stitches and rows',
-    readings: () => [read(bench.luck, 'weigh-swatch', perStitch(bench, supply.yarn), WEIGHED_SD)],
+    readings: () => [read(bench.luck, 'weigh-swatch', perStitch(bench, supply), WEIGHED_SD)],
   },
   ...(supply.leftG === null || bench.question.stock?.leftG !== null
     ? []
@@ -141,17 +135,10 @@ const yarn = (bench: Bench, supply: Supply): Candidate[] => [
       ]),
 ];
 
-const pace = ({ luck, question }: Bench): Candidate => ({
+const pace = ({ luck }: Bench, { paces }: Supply): Candidate => ({
   id: 'time-rows',
   name: 'Time twenty rows',
-  readings: () => [
-    read(
-      luck,
-      'time-rows',
-      paceColumns(handOf(question.pace.log), luck.normals).plain,
-      Math.hypot(SITTING_SD, LONG_RUN_SD),
-    ),
-  ],
+  readings: () => [read(luck, 'time-rows', paces.plain, Math.hypot(SITTING_SD, LONG_RUN_SD))],
 });
 
 const bodies = ({ luck, own }: Bench): Candidate[] =>
@@ -179,6 +166,6 @@ export const candidatesOf = (bench: Bench, supply: Supply): Candidate[] => [
   ...piece(bench),
   ...(bench.luck.pinned.some(({ pinnedTo }) => pinnedTo !== null) ? [strip(bench)] : []),
   ...yarn(bench, supply),
-  pace(bench),
+  pace(bench, supply),
   ...bodies(bench),
 ];

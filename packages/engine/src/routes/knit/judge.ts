@@ -13,7 +13,7 @@ export interface Judgement {
 }
 
 /** Verdict of each target, draw by draw: −1 too small, 0 in range, +1 too large. */
-export const verdictsOf = (
+const verdictsOf = (
   luck: Luck,
   makes: readonly Make[],
   { targets, body }: Judged,
@@ -25,7 +25,34 @@ export const verdictsOf = (
     return verdicts({ ...luck.draws, body }, target, lengths, make.factor);
   });
 
-export const allFit = (all: readonly Int8Array[]): Uint8Array | null => {
+/** Chance that all of it fits, for garments that differ in size alone: each length is looked at once. */
+export const chanceOfSizes = (luck: Luck, judged: Judged, state: JudgedState) => {
+  const seen = new Map<string, Uint8Array>();
+  const inRange = (makes: readonly Make[], k: number): Uint8Array => {
+    const target = judged.targets[k]!;
+    const { factor, pinnedTo, limit, from } = makes[target.at]!;
+    const key = `${k} ${factor} ${pinnedTo} ${limit} ${from}`;
+    const had = seen.get(key);
+    if (had !== undefined) return had;
+    const [verdict] = verdictsOf(luck, makes, { ...judged, targets: [target] }, state);
+    const fits = Uint8Array.from(verdict!, (each) => (each === 0 ? 1 : 0));
+    seen.set(key, fits);
+    return fits;
+  };
+  return (makes: readonly Make[]): number => {
+    if (judged.targets.length === 0) return 0;
+    const all = judged.targets.map((_, k) => inRange(makes, k));
+    let hits = 0;
+    for (let i = 0; i < luck.draws.n; i++) {
+      let fits = 1;
+      for (let k = 0; k < all.length; k++) fits &= all[k]![i]!;
+      hits += fits;
+    }
+    return hits / luck.draws.n;
+  };
+};
+
+const allFit = (all: readonly Int8Array[]): Uint8Array | null => {
   const first = all[0];
   if (first === undefined) return null;
   const out = new Uint8Array(first.length);

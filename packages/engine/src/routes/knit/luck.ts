@@ -4,12 +4,20 @@ import {
   type ForecastQuestion,
   type Known,
   lengthsIn,
+  logIn,
   type Passage,
   passagesOf,
   type Range,
   rangeOf,
 } from '../../garment/index.ts';
-import { type LogNormal, meanOf, type NormalColumns, sdOf } from '../../stats/index.ts';
+import {
+  type Affine,
+  type LogNormal,
+  meanOf,
+  type NormalColumns,
+  sdOf,
+  spreadOfLogNormal,
+} from '../../stats/index.ts';
 
 /** How one measurement comes about: of the piece that is there or of one begun afresh, and how it dries. */
 export interface Make {
@@ -22,6 +30,8 @@ export interface Make {
   readonly limit: number;
 }
 
+type Rest = 'asKnit' | 'wet' | 'dried' | 'rewashed';
+
 /** What one set of imagined garments is made of. */
 export interface Cloth {
   readonly known: Known;
@@ -29,6 +39,8 @@ export interface Cloth {
   readonly normals: NormalColumns;
   /** Median length as knit of each measurement, mm: of what is there, and begun afresh. */
   readonly median: Readonly<Record<Make['from'], readonly number[]>>;
+  /** Length at rest without pins, closed form: log-normal. */
+  rest(at: number, from: Make['from'], state: Rest): LogNormal;
   /** Width of a stitch and height of a row as knit, mm. */
   readonly pitch: Readonly<Record<Direction, LogNormal>>;
 }
@@ -64,6 +76,11 @@ const scaled = (range: Range, by: number): Range => ({
   p95Mm: range.p95Mm * by,
 });
 
+const closed = (length: LogNormal): Range => {
+  const { p5, p50, p95 } = spreadOfLogNormal(length);
+  return { p05Mm: p5, p50Mm: p50, p95Mm: p95 };
+};
+
 const kept = <T>(table: Map<string, T>, key: string, make: () => T): T => {
   const had = table.get(key);
   if (had !== undefined) return had;
@@ -87,13 +104,24 @@ export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
       const logs = make.from === 'there' ? draws.asKnit[at]! : draws.afresh[at]!;
       return lengthsIn(draws, logs, passageOf(at, make), state);
     });
+  /** The state at rest that it is in; null where pins or hanging change it. */
+  const restOf = (at: number, make: Make, state: ForecastState): Rest | null => {
+    if (state === 'worn') return known.passages[at]!.hang === 0 ? restOf(at, make, 'dried') : null;
+    return state === 'dried' && make.pinnedTo !== null ? null : state;
+  };
+  const range = (at: number, make: Make, state: ForecastState): Range => {
+    const rest = restOf(at, make, state);
+    return rest === null
+      ? rangeOf(lengths(at, make, state).slice())
+      : closed(cloth.rest(at, make.from, rest));
+  };
   return {
     ...cloth,
     pinned: passagesOf({ ...question, drying: 'pin' }, known.model, known.post).passages,
     lengths,
     range: (at, make, state) =>
       scaled(
-        kept(ranges, keyOf(at, make, state), () => rangeOf(lengths(at, make, state).slice())),
+        kept(ranges, keyOf(at, make, state), () => range(at, make, state)),
         make.factor,
       ),
   };
@@ -102,19 +130,25 @@ export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
 /** The garment and its fabric as the evidence has them. */
 export const clothOf = (known: Known, draws: Draws, normals: NormalColumns): Cloth => {
   const { model, post } = known;
-  const pitchOf = (direction: Direction): LogNormal => {
-    const form = model.fabric.asKnit[direction];
-    return { median: Math.exp(meanOf(post, form)), logSd: sdOf(post, form) };
+  const logNormalOf = (form: Affine): LogNormal => ({
+    median: Math.exp(meanOf(post, form)),
+    logSd: sdOf(post, form),
+  });
+  const { measurements, fabric } = model;
+  const formOf = (at: number, from: Make['from']): Affine => {
+    const { asKnit, afresh } = measurements[at]!;
+    return from === 'there' ? asKnit : afresh;
   };
+  const medians = (from: Make['from']): number[] =>
+    measurements.map((_, at) => Math.exp(meanOf(post, formOf(at, from))));
   return {
     known,
     draws,
     normals,
-    median: {
-      there: model.measurements.map(({ asKnit }) => Math.exp(meanOf(post, asKnit))),
-      afresh: model.measurements.map(({ afresh }) => Math.exp(meanOf(post, afresh))),
-    },
-    pitch: { width: pitchOf('width'), length: pitchOf('length') },
+    median: { there: medians('there'), afresh: medians('afresh') },
+    rest: (at, from, state) =>
+      logNormalOf(logIn(fabric, formOf(at, from), measurements[at]!.wanted, state)),
+    pitch: { width: logNormalOf(fabric.asKnit.width), length: logNormalOf(fabric.asKnit.length) },
   };
 };
 
@@ -125,23 +159,23 @@ export const clothOf = (known: Known, draws: Draws, normals: NormalColumns): Clo
 export const onOtherNeedle = (cloth: Cloth, shift: number): Cloth => {
   const z = cloth.normals.normal('routes:needle');
   const doubt = Math.abs(shift) / 2;
-  const { measurements } = cloth.known.model;
-  const moved = cloth.draws.afresh.map((column, at) =>
-    measurements[at]!.wanted.worked === 'counted'
-      ? column.map((log, i) => log + shift + doubt * z[i]!)
-      : column,
-  );
-  const median = cloth.median.afresh.map((mm, at) =>
-    measurements[at]!.wanted.worked === 'counted' ? mm * Math.exp(shift) : mm,
-  );
-  const pitch = ({ median: mm, logSd }: LogNormal): LogNormal => ({
-    median: mm * Math.exp(shift),
+  const counted = cloth.known.model.measurements.map(({ wanted }) => wanted.worked === 'counted');
+  const moved = ({ median, logSd }: LogNormal): LogNormal => ({
+    median: median * Math.exp(shift),
     logSd: Math.hypot(logSd, doubt),
   });
+  const columns = cloth.draws.afresh.map((column, at) =>
+    counted[at] ? column.map((log, i) => log + shift + doubt * z[i]!) : column,
+  );
+  const medians = cloth.median.afresh.map((mm, at) => (counted[at] ? mm * Math.exp(shift) : mm));
   return {
     ...cloth,
-    draws: { ...cloth.draws, asKnit: moved, afresh: moved },
-    median: { there: median, afresh: median },
-    pitch: { width: pitch(cloth.pitch.width), length: pitch(cloth.pitch.length) },
+    draws: { ...cloth.draws, asKnit: columns, afresh: columns },
+    median: { there: medians, afresh: medians },
+    rest: (at, _, state) => {
+      const length = cloth.rest(at, 'afresh', state);
+      return counted[at] ? moved(length) : length;
+    },
+    pitch: { width: moved(cloth.pitch.width), length: moved(cloth.pitch.length) },
   };
 };

@@ -2,7 +2,7 @@ import { times } from '../knit/makes.ts';
 import type { PartName } from '../knit/pieces.ts';
 import { shareOfPart, type Work } from '../price/work.ts';
 import { plannedMat } from './afresh.ts';
-import { type Aim, firstAim, indexOf, longerBy, withFactors } from './aim.ts';
+import { type Aim, edgeMoved, firstAim, indexOf, withFactors } from './aim.ts';
 import {
   type Bench,
   type Draft,
@@ -74,7 +74,7 @@ const openRows = (bench: Bench, part: PartName): Opened => {
     return nothing('add', `Rows at the ${edge}`, 'It is not begun: knit it to the length at once.');
   const rows = rowsOf(bench, aim.byMm);
   const stitches = edgeStitches(bench, part);
-  const makes = withFactors(bench.planned, longerBy(bench, aim.target.at, aim.byMm), times);
+  const makes = withFactors(bench.planned, edgeMoved(bench, aim), times);
   const longer = aim.byMm > 0;
   const fabric = { name: `${edge} border`, stitches: stitches * rows };
   return one(bench, {

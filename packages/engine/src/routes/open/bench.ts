@@ -1,6 +1,6 @@
 import { drawAll, learn } from '../../garment/index.ts';
 import { normalColumns } from '../../stats/index.ts';
-import { judge } from '../knit/judge.ts';
+import { chanceOfSizes, judge } from '../knit/judge.ts';
 import { clothOf, type Luck, luckOf } from '../knit/luck.ts';
 import { plannedMakes } from '../knit/makes.ts';
 import { knitPieces } from '../knit/pieces.ts';
@@ -33,5 +33,6 @@ export const benchOf = (question: RoutesQuestion, luck: Luck): Bench => {
   const all = pieces.reduce((sum, { stitches }) => sum + stitches, 0);
   const knit = pieces.reduce((sum, p) => sum + p.stitches * shareOf(progress, p.name), 0);
   const begun = all > 0 ? knit / all : 0;
-  return { question, forecast, luck, own, planned, plannedFit, pieces, begun };
+  const chanceOfSize = chanceOfSizes(luck, own, forecast.judgeAt);
+  return { question, forecast, luck, own, planned, plannedFit, chanceOfSize, pieces, begun };
 };

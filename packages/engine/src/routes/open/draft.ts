@@ -33,6 +33,8 @@ export interface Bench {
   /** How the plan has it, and how that fits. */
   readonly planned: readonly Make[];
   readonly plannedFit: Judgement;
+  /** Chance that all of it fits the wearer, of a garment on this luck. */
+  chanceOfSize(makes: readonly Make[]): number;
   /** Pieces as they are now. */
   readonly pieces: readonly KnitPiece[];
   /** Share of the garment that is knit, 0 to 1. */

@@ -3,7 +3,15 @@ import { times } from '../knit/makes.ts';
 import { type KnitPiece, knitPieces, type PartName } from '../knit/pieces.ts';
 import { shareOfPart, workOf } from '../price/work.ts';
 import { plannedMat } from './afresh.ts';
-import { type Aim, aimsOf, firstAim, indexOf, longerBy, stitchesFor, withFactors } from './aim.ts';
+import {
+  type Aim,
+  aimsOf,
+  firstAim,
+  indexOf,
+  lengthsMet,
+  stitchesFor,
+  withFactors,
+} from './aim.ts';
 import {
   type Bench,
   type Draft,
@@ -53,7 +61,7 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
   const reachesIt = own.some(({ name, belowUnderarm }) =>
     bench.question.progress.some((p) => p.piece === name && p.share > belowUnderarm),
   );
-  const makes = withFactors(bench.planned, longerBy(bench, aim.target.at, aim.byMm), times);
+  const makes = withFactors(bench.planned, lengthsMet(bench, part), times);
   const more = rows(bench, aim.byMm);
   const word = more > 0 ? 'more' : 'fewer';
   const goOn = `${Math.abs(more)} rows ${word} than planned`;
@@ -95,30 +103,49 @@ const SHAPED: Readonly<Record<PartName, readonly string[]>> = {
   sleeve: ['upper-arm'],
 };
 
-const ripWidth = (bench: Bench, part: PartName, aim: Aim, count: number): Draft => {
+/** A width with the count of stitches that comes nearest to what is wanted there. */
+interface Recounted {
+  readonly aim: Aim;
+  readonly now: number;
+  readonly count: number;
+}
+
+const recounted = (bench: Bench, part: PartName): Recounted[] =>
+  aimsOf(bench)
+    .filter((each) => each.part === part && SHAPED[part].includes(each.fit.landmark))
+    .flatMap((aim) => {
+      const mm = bench.luck.median.there[aim.target.at]!;
+      const count = stitchesFor(bench, mm * aim.factor);
+      return count === null ? [] : [{ aim, now: mm / bench.luck.pitch.width.median, count }];
+    });
+
+const ripWidth = (bench: Bench, part: PartName, all: readonly Recounted[]): Draft => {
+  const { aim, now, count } = all[0]!;
   const { luck } = bench;
-  const now = luck.median.there[aim.target.at]! / luck.pitch.width.median;
-  const factor = count / now;
-  const at = SHAPED[part].map((each) => indexOf(bench, each)).filter((k) => k >= 0);
-  const makes = withFactors(bench.planned, new Map(at.map((k) => [k, factor])), (make, by) =>
-    times(make, by, 'afresh'),
+  const widths = new Map(all.map((each) => [each.aim.target.at, each.count / each.now]));
+  const makes = withFactors(
+    withFactors(bench.planned, lengthsMet(bench, part), times),
+    widths,
+    (make, by) => times(make, by, 'afresh'),
   );
   const ribbing = indexOf(bench, 'rib-depth');
   const row = ribbing < 0 ? 1 : rows(bench, luck.median.there[ribbing]!);
-  const fewer = count < now;
+  const fewer = count < now ? 'fewer' : 'more';
   return draft(bench, {
     id: `rip-width:${part}`,
     kind: 'rip-width',
-    name: `Rip the ${NAME[part]} back to row ${row} and work ${fewer ? 'fewer' : 'more'} increases, to ${count} stitches at the ${spoken(aim.fit.landmark)}`,
+    name: `Rip the ${NAME[part]} back to row ${row} and work ${fewer} increases, to ${count} stitches at the ${spoken(aim.fit.landmark)}`,
     makes,
     work: knitOn(bench, makes, part, ({ inRibbing }) => inRibbing),
     counts: [
       { what: 'row to rip back to', count: row },
-      { what: `stitches at the ${spoken(aim.fit.landmark)}`, count },
-      { what: 'stitches as planned', count: Math.round(now) },
+      ...all.flatMap((each) => [
+        { what: `stitches at the ${spoken(each.aim.fit.landmark)}`, count: each.count },
+        { what: `${spoken(each.aim.fit.landmark)} as planned`, count: Math.round(each.now) },
+      ]),
     ],
     reasons: [
-      'The cast-on edge stays, so the hem or cuff keeps its width.',
+      'The cast-on edge stays, so the hem or cuff keeps its width; lengths above it are knit to what is wanted.',
       'Armholes and neck have to be worked out for the new count.',
     ],
   });
@@ -129,14 +156,9 @@ const openWidth = (bench: Bench, part: PartName): Opened => {
   const out = (why: string) => nothing('rip-width', name, why);
   const begun = shareOfPart(bench.pieces, bench.question.progress, part);
   if (begun === 0) return out('It is not begun: choose its size before casting on.');
-  const aim = aimsOf(bench).find(
-    (each) => each.part === part && SHAPED[part].includes(each.fit.landmark),
-  );
-  if (aim === undefined) return out('No width above its first rows is likely to miss.');
-  const wanted = bench.luck.median.there[aim.target.at]! * aim.factor;
-  const count = stitchesFor(bench, wanted);
-  if (count === null) return out('No count of stitches on the repeat comes near.');
-  return { drafts: [ripWidth(bench, part, aim, count)], leftOut: [] };
+  const all = recounted(bench, part);
+  if (all.length === 0) return out('No width above its first rows is likely to miss.');
+  return { drafts: [ripWidth(bench, part, all)], leftOut: [] };
 };
 
 /** Each judged measurement of a part made to the middle of what is wanted, the others as they are. */

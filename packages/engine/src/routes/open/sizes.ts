@@ -1,7 +1,6 @@
 import { bounds, type FitTarget } from '../../garment/index.ts';
-import { allFit, verdictsOf } from '../knit/judge.ts';
 import type { Make } from '../knit/luck.ts';
-import { plannedMakes } from '../knit/makes.ts';
+import { plannedMakes, times } from '../knit/makes.ts';
 import { ownTargets } from '../knit/targets.ts';
 import { beginAgain, needleLuck, nextNeedle, sizeMakes } from './afresh.ts';
 import {
@@ -11,6 +10,7 @@ import {
   nothing,
   type Opened,
   percent,
+  spoken,
   together,
 } from './draft.ts';
 
@@ -32,15 +32,20 @@ const missOf =
     return Math.max(0, low - p50Mm, p50Mm - high);
   };
 
-const sized = (bench: Bench, stitchesOf: number, lengthsOf: number): Sized | null => {
-  const { forecast, luck, own } = bench;
-  const judged = own.targets.map(({ at }) => at);
-  const makes = sizeMakes(forecast, luck, judged, stitchesOf, lengthsOf);
-  if (makes === null) return null;
-  const fits = allFit(verdictsOf(luck, makes, own, forecast.judgeAt));
-  const chance = fits === null ? 0 : fits.reduce((sum, fit) => sum + fit, 0) / fits.length;
-  const miss = own.targets.map(missOf(bench, makes)).reduce((a, b) => a + b, 0);
+const fitted = (
+  bench: Bench,
+  { stitchesOf, lengthsOf }: Pick<Sized, 'stitchesOf' | 'lengthsOf'>,
+  makes: readonly Make[],
+): Sized => {
+  const chance = bench.chanceOfSize(makes);
+  const miss = bench.own.targets.map(missOf(bench, makes)).reduce((a, b) => a + b, 0);
   return { stitchesOf, lengthsOf, makes, chance, miss };
+};
+
+const sized = (bench: Bench, stitchesOf: number, lengthsOf: number): Sized | null => {
+  const judged = bench.own.targets.map(({ at }) => at);
+  const makes = sizeMakes(bench.forecast, bench.luck, judged, stitchesOf, lengthsOf);
+  return makes === null ? null : fitted(bench, { stitchesOf, lengthsOf }, makes);
 };
 
 /** Likeliest first; those without a chance by how far they miss. */
@@ -108,13 +113,68 @@ const blends = (bench: Bench): Sized[] => {
     .sort(better);
 };
 
+/** Lengths that are knit to a tape can be knit to any: those that are judged, to the middle of what is wanted. */
+const toOwnLengths = (bench: Bench, makes: readonly Make[]): Make[] =>
+  makes.map((make, at) => {
+    const target = bench.own.targets.find((each) => each.at === at);
+    if (target === undefined || target.measurement.wanted.worked !== 'to-length') return make;
+    const { low, high } = bounds(target);
+    const { p50Mm } = bench.luck.range(at, make, bench.forecast.judgeAt);
+    return low + high > 0 ? times(make, (low + high) / 2 / p50Mm) : make;
+  });
+
+const ownLengths = (bench: Bench): Sized[] =>
+  bench.forecast.sizes
+    .flatMap((_, at) => sized(bench, at, at) ?? [])
+    .map((size) => fitted(bench, size, toOwnLengths(bench, size.makes)))
+    .sort(better);
+
+const hasLengths = ({ own }: Bench): boolean =>
+  own.targets.some(({ measurement: { wanted } }) => wanted.worked === 'to-length');
+
+const pureChance = (bench: Bench): number => {
+  const { chosen } = bench.forecast;
+  const pure = [...others(bench), sized(bench, chosen, chosen)].filter((s) => s !== null);
+  return Math.max(0, ...pure.map(({ chance }) => chance));
+};
+
+const openOwnLengths = (bench: Bench): Opened => {
+  const name = 'A size with lengths of your own';
+  const out = (why: string) => nothing('blend', name, why);
+  if (!hasLengths(bench)) return out('No length that is wanted is knit to a tape.');
+  const [first] = ownLengths(bench);
+  const best = pureChance(bench);
+  if (first === undefined || first.chance < best + BLEND_GAIN)
+    return out('The lengths of the best size do as well.');
+  const label = bench.forecast.sizes[first.stitchesOf] ?? '';
+  const lengths = bench.own.targets.filter((t) => t.measurement.wanted.worked === 'to-length');
+  return {
+    drafts: [
+      {
+        ...draftOf(bench, first),
+        id: `blend:${label}:own`,
+        kind: 'blend',
+        name: `${start(bench)} with the stitches of size ${label}, each length knit to what is wanted`,
+        counts: lengths.map(({ at, wanted }) => ({
+          what: `rows to the ${spoken(wanted.landmark)}`,
+          count: Math.round(
+            (bench.luck.median.afresh[at]! * first.makes[at]!.factor) /
+              bench.luck.pitch.length.median,
+          ),
+        })),
+        reasons: ['Lengths that are knit to a tape need no size of the pattern.'],
+      },
+    ],
+    leftOut: [],
+  };
+};
+
 const openBlends = (bench: Bench): Opened => {
-  const { sizes, chosen } = bench.forecast;
+  const { sizes } = bench.forecast;
   const name = 'Stitches of one size, lengths of another';
   if (sizes.length < 2 || bench.own.targets.length === 0)
     return nothing('blend', name, 'There is one size, or nothing is wanted of the fit.');
-  const pure = [...others(bench), sized(bench, chosen, chosen)].filter((s) => s !== null);
-  const best = Math.max(0, ...pure.map(({ chance }) => chance));
+  const best = pureChance(bench);
   const [first] = blends(bench);
   if (first === undefined || first.chance < best + BLEND_GAIN)
     return nothing('blend', name, 'No blend fits better than the best single size.');
@@ -177,4 +237,5 @@ export const openSizesAndNeedles = (bench: Bench, seed: number): Opened =>
     openNeedle(bench, -1, seed),
     openSizes(bench),
     openBlends(bench),
+    openOwnLengths(bench),
   ]);

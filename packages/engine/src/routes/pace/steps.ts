@@ -84,9 +84,13 @@ const gateOf = ({ heldOverNeeded, shopDays, order }: YarnWait, normals: NormalCo
   order,
 });
 
-/** The steps of a question over the draws of `normals`, in order. */
-export const courseOf = (question: PaceQuestion, hand: Hand, normals: NormalColumns): Course => {
-  const paces = paceColumns(hand, normals);
+/** The steps of a question over the draws of `normals`, in order; `paces` where they were made before. */
+export const courseOf = (
+  question: PaceQuestion,
+  hand: Hand,
+  normals: NormalColumns,
+  paces = paceColumns(hand, normals),
+): Course => {
   const { finishing, dryingHours, yarn } = question;
   const sewing = finishing === null ? [] : [finishingStep(finishing, normals)];
   const drying = dryingHours === null ? [] : [dryingStep(dryingHours, normals)];

@@ -1,15 +1,21 @@
-import { heldDraws, type YarnQuestion, type YarnWork, yarnDraws } from '../../fabric/index.ts';
+import {
+  heldDraws,
+  type YarnDrawer,
+  type YarnQuestion,
+  type YarnWork,
+  yarnDrawer,
+} from '../../fabric/index.ts';
 import { logNormal, type NormalColumns, type Spread } from '../../stats/index.ts';
 import { ok, type Result } from '../../units/index.ts';
 import { type Course, runCourse, shareBy } from '../pace/course.ts';
 import { DoneDays } from '../pace/done-days.ts';
 import { handOf } from '../pace/hand.ts';
 import { dayNumber } from '../pace/iso-day.ts';
-import { courseOf } from '../pace/steps.ts';
-import type { PaceQuestion } from '../pace/types.ts';
+import { courseOf, paceColumns } from '../pace/steps.ts';
+import type { PaceQuestion, WorkKind } from '../pace/types.ts';
 import { agendaOf } from '../pace/week.ts';
 import type { RoutesQuestion } from '../types.ts';
-import type { Fabric, Mat, Work } from './work.ts';
+import { type Fabric, type Mat, NO_WORK, type Work } from './work.ts';
 
 /** What a route takes, draw by draw. */
 export interface Cost {
@@ -30,8 +36,10 @@ export interface Cost {
 
 /** Yarn of the garment, and what of the stock is left, before any route is looked at. */
 export interface Supply {
-  readonly yarn: YarnQuestion;
+  readonly draw: YarnDrawer;
   readonly leftG: Float64Array | null;
+  /** Log stitches a minute. */
+  readonly paces: Readonly<Record<WorkKind, Float64Array>>;
 }
 
 /** Washing, pressing and laying out, and pinning as well, hours. Common practice, no source. */
@@ -94,8 +102,8 @@ type Yarned = Pick<Cost, 'neededM' | 'returnedM' | 'leftM' | 'enough'> & {
   readonly share: Float64Array | null;
 };
 
-const yarned = (work: Work, supply: Supply, normals: NormalColumns): Result<Yarned> => {
-  const drawn = yarnDraws(supply.yarn, yarnWork(work), normals);
+const yarned = (work: Work, supply: Supply): Result<Yarned> => {
+  const drawn = supply.draw(yarnWork(work));
   if (!drawn.ok) return drawn;
   const { neededM, returnedM, neededG, returnedG, metresPer100g } = drawn.value;
   const { leftG } = supply;
@@ -152,11 +160,11 @@ export const costOf = (
   supply: Supply,
   normals: NormalColumns,
 ): Result<Cost> => {
-  const yarn = yarned(work, supply, normals);
+  const yarn = yarned(work, supply);
   if (!yarn.ok) return yarn;
   const { share, ...metres } = yarn.value;
   const pace = paceQuestion(question, work);
-  const plain = courseOf(pace, handOf(pace.log), normals);
+  const plain = courseOf(pace, handOf(pace.log), normals, supply.paces);
   const course = gated(withMat(plain, matHours(work.mat, normals)), share, question.pace.shopDays);
   const { done } = runCourse(course, agendaOf(pace));
   const first = dayNumber(question.from) ?? 0;
@@ -178,24 +186,15 @@ export const supplyOf = (
   knit: readonly Fabric[],
   normals: NormalColumns,
 ): Result<Supply> => {
-  const { stock } = question;
-  if (stock === null) return ok({ yarn, leftG: null });
+  const { stock, pace } = question;
+  const drawer = yarnDrawer(yarn, normals);
+  if (!drawer.ok) return drawer;
+  const base = { draw: drawer.value, paces: paceColumns(handOf(pace.log), normals) };
+  if (stock === null) return ok({ ...base, leftG: null });
   const held = heldDraws(yarn, stock, normals);
   if (!held.ok) return held;
-  if (stock.leftG !== null) return ok({ yarn, leftG: held.value });
-  const { stitch } = question.forecast;
-  const used = yarnDraws(
-    yarn,
-    {
-      parts: knit.map((each) => ({ ...each, stitch })),
-      ripped: [],
-      castOn: 0,
-      bindOff: 0,
-      seamsMm: 0,
-      joins: 0,
-    },
-    normals,
-  );
+  if (stock.leftG !== null) return ok({ ...base, leftG: held.value });
+  const used = drawer.value(yarnWork({ ...NO_WORK, knit, stitch: question.forecast.stitch }));
   if (!used.ok) return used;
-  return ok({ yarn, leftG: held.value.map((grams, i) => grams - used.value.neededG[i]!) });
+  return ok({ ...base, leftG: held.value.map((grams, i) => grams - used.value.neededG[i]!) });
 };

@@ -21,15 +21,47 @@ export const spreadOf = (values: Float64Array): Spread => {
 };
 
 /** Works that are the same cost the same: the same luck, so the same columns. */
-export type CostOf = (draft: Draft) => Result<Cost>;
+export type CostOf = (draft: Draft) => Result<Told>;
+
+/** A cost with its ranges. */
+type Told = { readonly cost: Cost } & Pick<
+  Route,
+  'hours' | 'yarnM' | 'chanceOfYarn' | 'chanceByDate' | 'doneDay'
+>;
+
+const figuresOf = (cost: Cost): Omit<Told, 'cost'> => {
+  const { hours, done } = cost;
+  return {
+    hours: {
+      total: spreadOf(cost.work),
+      knit: spreadOf(hours.knit),
+      rip: spreadOf(hours.rip),
+      sew: spreadOf(hours.sew),
+      block: spreadOf(hours.block),
+      dry: spreadOf(hours.dry),
+    },
+    yarnM: {
+      needed: spreadOf(cost.neededM),
+      returned: spreadOf(cost.returnedM),
+      left: cost.leftM === null ? null : spreadOf(cost.leftM),
+      over: over(cost),
+    },
+    chanceOfYarn: shareOfOnes(cost.enough),
+    chanceByDate: cost.chanceByDate,
+    doneDay: { p05: done.at(0.05), p50: done.at(0.5), p95: done.at(0.95) },
+  };
+};
 
 export const costsOf = (question: RoutesQuestion, supply: Supply): CostOf => {
-  const made = new Map<string, Result<Cost>>();
+  const made = new Map<string, Result<Told>>();
   return ({ work, luck }) => {
     const key = JSON.stringify(work);
-    const cost = made.get(key) ?? costOf(question, work, supply, luck.normals);
-    made.set(key, cost);
-    return cost;
+    const had = made.get(key);
+    if (had !== undefined) return had;
+    const cost = costOf(question, work, supply, luck.normals);
+    const told = cost.ok ? ok({ cost: cost.value, ...figuresOf(cost.value) }) : cost;
+    made.set(key, told);
+    return told;
   };
 };
 
@@ -64,12 +96,10 @@ const judgementOf = (question: RoutesQuestion, { luck, makes, judged }: Draft): 
 export const priced = (question: RoutesQuestion, draft: Draft, costs: CostOf): Result<Priced> => {
   const paid = costs(draft);
   if (!paid.ok) return paid;
-  const cost = paid.value;
+  const { cost, ...told } = paid.value;
   const judgement = judgementOf(question, draft);
   const utility = utilityOf(question, draft, judgement, cost);
   const { worth, score } = utility;
-  const { done } = cost;
-  const made = draft.makes !== null;
   const figures: Omit<Route, 'reasons'> = {
     id: draft.id,
     kind: draft.kind,
@@ -81,23 +111,8 @@ export const priced = (question: RoutesQuestion, draft: Draft, costs: CostOf): R
     chanceAllFit: judgement.chanceAll,
     worst: worstOf(judgement.fit),
     counts: draft.counts ?? [],
-    hours: {
-      total: spreadOf(cost.work),
-      knit: spreadOf(cost.hours.knit),
-      rip: spreadOf(cost.hours.rip),
-      sew: spreadOf(cost.hours.sew),
-      block: spreadOf(cost.hours.block),
-      dry: spreadOf(cost.hours.dry),
-    },
-    yarnM: {
-      needed: spreadOf(cost.neededM),
-      returned: spreadOf(cost.returnedM),
-      left: cost.leftM === null ? null : spreadOf(cost.leftM),
-      over: over(cost),
-    },
-    chanceOfYarn: shareOfOnes(cost.enough),
-    chanceByDate: made ? cost.chanceByDate : null,
-    doneDay: { p05: done.at(0.05), p50: done.at(0.5), p95: done.at(0.95) },
+    ...told,
+    chanceByDate: draft.makes === null ? null : told.chanceByDate,
     dependsOn: dependsOn(draft, question),
     worth,
     score,
