@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import {
   BLOCK,
   CHECK,
+  COUNTS,
   commandsIn,
   DRY,
   EXAMPLE,
@@ -16,8 +17,18 @@ import {
 } from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
 
-const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, DRY, CHECK, NEW, EXAMPLE, SCHEMA };
-const COMMANDS = ['forecast', 'block', 'print', 'dry', 'check', 'new', 'example', 'schema'];
+const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, DRY, COUNTS, CHECK, NEW, EXAMPLE, SCHEMA };
+const COMMANDS = [
+  'forecast',
+  'block',
+  'print',
+  'dry',
+  'counts',
+  'check',
+  'new',
+  'example',
+  'schema',
+];
 
 describe.each(Object.entries(PAGES))('the page %s', (_, page) => {
   it('C3: its command lines run, in order, in an empty folder', () => {

@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { type BlockFlags, blockCommand } from './commands/block.ts';
 import { checkCommand } from './commands/check.ts';
+import { type CountsFlags, countsCommand } from './commands/counts.ts';
 import { type DryFlags, dryCommand } from './commands/dry.ts';
 import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
@@ -12,6 +13,7 @@ import { schemaCommand } from './commands/schema.ts';
 import {
   BLOCK,
   CHECK,
+  COUNTS,
   DRY,
   EXAMPLE,
   FORECAST,
@@ -88,6 +90,20 @@ const addDry = (program: Command, surroundings: Surroundings, finish: Finish) =>
     .option('--force', 'replace a calendar file that is there')
     .action(async (file: string, flags: DryFlags) =>
       finish(await dryCommand(file, flags, surroundings)),
+    );
+
+const addCounts = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('counts')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('stitches and rows of every piece at your own gauge')
+    .description(COUNTS.trim())
+    .option('--json', 'one JSON object instead of the instructions')
+    .option('--piece <NAME>', 'one piece only; a wrong one lists them all')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .action(async (file: string, flags: CountsFlags) =>
+      finish(await countsCommand(file, flags, surroundings)),
     );
 
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
@@ -167,6 +183,7 @@ export const runProgram = async (
   addBlock(program, surroundings, finish);
   addPrint(program, surroundings, finish);
   addDry(program, surroundings, finish);
+  addCounts(program, surroundings, finish);
   addCheck(program, surroundings, finish);
   addNew(program, surroundings, finish);
   addExample(program, surroundings, finish);

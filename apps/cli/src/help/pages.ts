@@ -92,6 +92,27 @@ The file says how it lies: "dryings" has the mass wet and dry, the air of the
 room, layers, thick places and weighings. In --json hours count from "begun".
 `;
 
+export const COUNTS = `
+Tells every count of a garment at your own gauge, dried, as it is forecast: what
+to cast on, how to shape each piece, and how far each number is off by rounding
+to whole stitches and rows. Where the file holds the pattern's own counts of a
+piece, they stand beside what they become at your gauge.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat counts waistcoat.json
+  $ dryflat counts waistcoat.json --piece back --words uk --units in
+  $ dryflat counts waistcoat.json --json
+
+"pattern.repeat" of the file keeps the stitch pattern whole: {"stitches": 8,
+"plus": 3}. "instructions" holds texts such as "Cast on 112. Work 6 cm in rib.
+Decrease 1 each end of every 4th row 6 times. Bind off the remaining stitches."
+
+In --json pieces[].lines are the instructions and pieces[].steps the same as
+data; pieces[].measures[].errorMm is what a count measures less what is wanted;
+instructions[].lines[] have each line as printed (theirs) and recounted (mine),
+or instructions[].faults what cannot be read, with its line.
+`;
+
 export const CHECK = `
 Looks at files and says whether they are sound: every fault with its field,
 what was given and how to mend it. A number that is possible but unlikely is
