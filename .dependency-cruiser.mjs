@@ -75,6 +75,13 @@ const forbidden = [
     },
     to: { dependencyTypes: ['core'] },
   },
+  {
+    name: 'paper-runs-anywhere',
+    severity: 'error',
+    comment: 'Pages are made in a browser too: files and fonts are handed in.',
+    from: { path: '^packages/paper/', pathNot: '\\.test\\.ts$|/testing/' },
+    to: { dependencyTypes: ['core'] },
+  },
 ];
 
 export default {

@@ -46,6 +46,8 @@ const CLEAN: Readonly<Record<string, string>> = {
     "import type { Length } from '../units/index.ts';\nexport type Chest = Length;\n",
   'packages/record/src/index.ts':
     "import { growth } from '@dryflat/engine/fabric';\nexport const record = growth;\n",
+  'packages/paper/src/clean.ts':
+    "import { record } from '@dryflat/record';\nexport interface Sheet { readonly of: typeof record }\n",
   'apps/cli/src/clean.ts':
     "import { record } from '@dryflat/record';\nimport { readFileSync } from 'node:fs';\nexport const run = () => readFileSync(String(record));\n",
 };
@@ -72,6 +74,10 @@ const PLANTED: Readonly<Record<string, string>> = {
     "import { run } from '../../cli/src/clean.ts';\nexport const web = run;\n",
   'packages/engine/src/membrane/knitted.ts':
     "import type { wool } from '../textile/index.ts';\nexport type Wool = typeof wool;\n",
+  'packages/record/src/to-paper.ts':
+    "import type { Sheet } from '../../paper/src/clean.ts';\nexport type Page = Sheet;\n",
+  'packages/paper/src/files.ts':
+    "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;\n",
   'packages/record/src/lost.ts': "import { gone } from './gone.ts';\nexport const lost = gone;\n",
 };
 
@@ -128,6 +134,12 @@ describe('planted violations are reported by name', () => {
       'packages/record/src/to-app.ts',
       'record-imports-upwards',
     ],
+    [
+      'the record importing a type of the paper',
+      'packages/record/src/to-paper.ts',
+      'record-imports-upwards',
+    ],
+    ['the paper reading files', 'packages/paper/src/files.ts', 'paper-runs-anywhere'],
     ['one half of a cycle', 'packages/engine/src/stats/one.ts', 'no-cycles'],
     ['the engine reading files', 'packages/engine/src/garment/files.ts', 'engine-is-pure'],
     ['an app importing an app', 'apps/web/src/to-cli.ts', 'apps-web-imports-an-app'],

@@ -72,13 +72,14 @@ export interface NotSaved {
   readonly faults: readonly Fault[];
 }
 
-/** Whether a file of that name is there; a folder of it is found out when it is written to. */
-const isThere = async (path: string, surroundings: Surroundings): Promise<boolean> => {
+/** What stands in the way of a new file of that name, or null. */
+const standing = async (path: string, surroundings: Surroundings): Promise<Fault | null> => {
   try {
     await surroundings.read(path);
-    return true;
-  } catch {
-    return false;
+    return systemFault({ code: 'EEXIST' }, WRITING);
+  } catch (error) {
+    const folder = (error as NodeJS.ErrnoException).code === 'EISDIR';
+    return folder ? systemFault(error, WRITING) : null;
   }
 };
 
@@ -88,11 +89,10 @@ export const saveAll = async (
   replace: boolean,
   surroundings: Surroundings,
 ): Promise<NotSaved | null> => {
-  for (const [path] of replace ? [] : files)
-    if (await isThere(path, surroundings)) {
-      const [problem, mend] = WRITING.EEXIST!;
-      return { path, faults: [{ code: 'file-eexist', field: 'file', given: '', problem, mend }] };
-    }
+  for (const [path] of replace ? [] : files) {
+    const fault = await standing(path, surroundings);
+    if (fault !== null) return { path, faults: [fault] };
+  }
   for (const [path, content] of files) {
     const saved = await save(path, content, replace, surroundings);
     if (!saved.ok) return { path, faults: saved.faults };

@@ -62,7 +62,7 @@ class Pages {
   }
 
   done(): Mark[][] {
-    return this.marks.length === 0 ? this.full : [...this.full, this.marks];
+    return this.fresh ? this.full : [...this.full, this.marks];
   }
 }
 

@@ -9,29 +9,42 @@ import { blankFigure } from './schematic-figure.ts';
 
 /** Every state that a length may be taken in, in the order a garment goes through them. */
 const STATES = ['as knit', 'wet', 'pinned', 'dried', 'worn', 'rewashed'] as const;
-/** Tall enough for a number by pencil. */
-const WRITING = 5.6;
-const writing: Cell = { box: { heightMm: WRITING } };
+
+interface Density {
+  /** Height of a box, mm: tall enough for a number by pencil. */
+  readonly writingMm: number;
+  /** Lines for notes. */
+  readonly lines: number;
+}
+
+/** Many rows stand closer, so that they stay on one page. */
+const densityOf = ({ rows }: BlankInput): Density =>
+  rows.length > 9 ? { writingMm: 4.8, lines: 2 } : { writingMm: 6, lines: 3 };
+
+const writingBox = (input: BlankInput): Cell => ({ box: { heightMm: densityOf(input).writingMm } });
 
 const nameOf = ({ name, landmark, girth }: BlankRow, { words }: PageOptions): string => {
   const called = name === '' ? landmarkName(landmark, words) : name;
   return girth ? `${called} (flat / around)` : called;
 };
 
-const lengths = ({ rows }: BlankInput, options: PageOptions): Block =>
-  table(
+const lengths = (input: BlankInput, options: PageOptions): Block => {
+  const writing = writingBox(input);
+  return table(
     [{ title: `in ${options.units}`, part: 48 }, ...STATES.map((title) => ({ title, part: 19 }))],
     [
       [{ text: 'date', quiet: true }, ...STATES.map(() => writing)],
-      ...rows.map((row): Cell[] => [nameOf(row, options), ...STATES.map(() => writing)]),
+      ...input.rows.map((row): Cell[] => [nameOf(row, options), ...STATES.map(() => writing)]),
     ],
     { sizeMm: 3.1 },
   );
+};
 
 /** Gauge is not read while pinned: a stretched reading is none. */
 const GAUGED = ['as knit', 'wet', 'dried', 'worn', 'rewashed'] as const;
 
-const gauges = ({ units }: PageOptions): Block => {
+const gauges = (input: BlankInput, { units }: PageOptions): Block => {
+  const writing = writingBox(input);
   const over = units === 'in' ? '4 in' : '10 cm';
   return table(
     [{ title: '', part: 48 }, ...GAUGED.map((title) => ({ title, part: 23 }))],
@@ -43,15 +56,18 @@ const gauges = ({ units }: PageOptions): Block => {
   );
 };
 
-const LINES = 3;
-
-/** What all but the drawing and the rows takes, and what a row does, mm. */
-const REST = 108;
-const ROW = 7.4;
+/** What title, heads and words take, what a line for notes does, and what goes with a box, mm. */
+const REST = 56;
+const LINE = 10.2;
+const ROW = 1.8;
 
 /** What is left of a page for the drawing when all rows stand on it, mm; never too small to read. */
-const drawingHeight = ({ rows }: BlankInput, { paper }: PageOptions): number =>
-  Math.min(120, Math.max(64, pageHeight(paper) - REST - ROW * rows.length));
+const drawingHeight = (input: BlankInput, { paper }: PageOptions): number => {
+  const { writingMm, lines } = densityOf(input);
+  // Beside its measurements a sheet has a row of dates and two of gauge.
+  const rows = (input.rows.length + 3) * (writingMm + ROW);
+  return Math.min(120, Math.max(44, pageHeight(paper) - REST - rows - lines * LINE));
+};
 
 /** A sheet to fill in by pencil: every landmark in every state, gauge, dates, and no number on it. */
 export const measuringSheet = (input: BlankInput, options: PageOptions): Sheet[] => {
@@ -65,11 +81,11 @@ export const measuringSheet = (input: BlankInput, options: PageOptions): Sheet[]
     blankFigure(input.drawing, drawingHeight(input, options), options),
     lengths(input, options),
     paragraph(gaugeWord(options.words), { weight: 'strong', aboveMm: 4, keep: true }),
-    gauges(options),
+    gauges(input, options),
     paragraph('Notes: needle, yarn, wash, who measured', { ...SMALL, aboveMm: 4, keep: true }),
     table(
       [{ title: '', part: 1 }],
-      Array.from({ length: LINES }, () => ['\n']),
+      Array.from({ length: densityOf(input).lines }, () => ['\n']),
       { sizeMm: 3.1 },
     ),
   ];
