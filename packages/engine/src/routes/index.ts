@@ -1,3 +1,4 @@
 export * from './pace/index.ts';
 export { routes } from './routes.ts';
+export { sizeByNeedle } from './size-by-needle.ts';
 export type * from './types.ts';

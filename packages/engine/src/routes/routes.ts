@@ -1,5 +1,4 @@
-import type { Basis, YarnQuestion } from '../fabric/index.ts';
-import { yarnPerStitch } from '../fabric/index.ts';
+import { type Basis, type YarnQuestion, yarnNeeded } from '../fabric/index.ts';
 import { type Fault, fail, ok, type Result } from '../units/index.ts';
 import { checked } from './faults.ts';
 import { candidatesOf } from './information/candidates.ts';
@@ -79,11 +78,20 @@ const basesOf = (
   yarn: YarnQuestion,
   used: ReadonlySet<string>,
 ): Basis[] => {
-  const perStitch = yarnPerStitch(yarn, question.forecast.stitch);
+  const { stitch } = question.forecast;
+  const some = [{ name: '', stitch, stitches: 1 }];
+  const needed = yarnNeeded(yarn, {
+    parts: some,
+    ripped: some,
+    castOn: 1,
+    bindOff: 1,
+    seamsMm: 1,
+    joins: 0,
+  });
   const { pace, from, by, dryingHours } = question;
   return distinct([
     ...bench.luck.known.bases,
-    ...(perStitch.ok ? perStitch.value.bases : []),
+    ...(needed.ok ? needed.value.bases : []),
     ...paceBases({
       parts: [{ name: '', stitches: 1, fabric: 'ripped' }],
       log: pace.log,

@@ -99,9 +99,10 @@ export const sampleInformation = (
   const sized = sizes(bins);
   const all = worths.map((worth) => sumsOf(worth, bins));
   const [even, odd] = [halfGain(all, sized, 0), halfGain(all, sized, 1)];
+  const gain = Math.max(0, (even.gain + odd.gain) / 2);
   return {
-    gain: Math.max(0, (even.gain + odd.gain) / 2),
-    chanceOfChange: (even.changed + odd.changed) / 2,
+    gain,
+    chanceOfChange: gain > 0 ? (even.changed + odd.changed) / 2 : 0,
     explains: all.map((each) => explained(each, sized)),
   };
 };

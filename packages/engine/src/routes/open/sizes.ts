@@ -169,6 +169,54 @@ const openOwnLengths = (bench: Bench): Opened => {
   };
 };
 
+/** Every count and length worked out for this gauge, each judged measurement to the middle of what is wanted. */
+const ownCounts = (bench: Bench): Make[] =>
+  bench.planned.map((make, at) => {
+    const begun: Make = { ...make, from: 'afresh' };
+    const target = bench.own.targets.find((each) => each.at === at);
+    if (target === undefined) return begun;
+    const { low, high } = bounds(target);
+    const { p50Mm } = bench.luck.range(at, begun, bench.forecast.judgeAt);
+    return low + high > 0 ? times(begun, (low + high) / 2 / p50Mm) : begun;
+  });
+
+const openOwnCounts = (bench: Bench): Opened => {
+  const name = 'Counts worked out for your gauge';
+  if (bench.own.targets.length === 0)
+    return nothing('blend', name, 'Nothing is wanted of the fit, so there is nothing to work out.');
+  const makes = ownCounts(bench);
+  const pitch = bench.luck.pitch;
+  return {
+    drafts: [
+      {
+        luck: bench.luck,
+        judged: bench.own,
+        makes,
+        work: beginAgain(bench, bench.luck, makes),
+        id: 'blend:own',
+        kind: 'blend',
+        name: `${start(bench)} with every count worked out for your gauge and what is wanted`,
+        counts: bench.own.targets.map(({ at, wanted, measurement }) => {
+          const mm = bench.luck.median.afresh[at]! * makes[at]!.factor;
+          return measurement.wanted.direction === 'width'
+            ? {
+                what: `stitches at the ${spoken(wanted.landmark)}`,
+                count: Math.round(mm / pitch.width.median),
+              }
+            : {
+                what: `rows to the ${spoken(wanted.landmark)}`,
+                count: Math.round(mm / pitch.length.median),
+              };
+        }),
+        reasons: [
+          'The pattern’s shapes stay, its numbers do not: work them out before casting on.',
+        ],
+      },
+    ],
+    leftOut: [],
+  };
+};
+
 const openBlends = (bench: Bench): Opened => {
   const { sizes } = bench.forecast;
   const name = 'Stitches of one size, lengths of another';
@@ -197,7 +245,7 @@ const needleWords = (needle: number | null, way: 1 | -1): string => {
   const word = way === 1 ? 'larger' : 'smaller';
   return needle === null
     ? `one needle size ${word}`
-    : `${mmToken(needle)} needles, one size ${word}`;
+    : `${Math.round(100 * needle) / 100} mm needles, one size ${word}`;
 };
 
 const openNeedle = (bench: Bench, way: 1 | -1, seed: number): Opened => {
@@ -238,4 +286,5 @@ export const openSizesAndNeedles = (bench: Bench, seed: number): Opened =>
     openSizes(bench),
     openBlends(bench),
     openOwnLengths(bench),
+    openOwnCounts(bench),
   ]);

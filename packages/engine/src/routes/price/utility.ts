@@ -30,8 +30,8 @@ const mean = (values: Float64Array): number =>
 /**
  * Worth of each draw. Fit: 1 where all that is wanted is in range, half of it on somebody else. Time: hours of
  * work, halving every `HALF_HOURS` and averaged with meeting the date where there is one. Yarn: metres beyond
- * what ripping returns, likewise, averaged with having enough where that is known. Nothing made fits nobody
- * and meets no date.
+ * what ripping returns, likewise, averaged with having enough where that is known. Where nothing is made, nobody
+ * is fitted, and no time is won by it.
  */
 export const utilityOf = (
   { weights }: Pick<RoutesQuestion, 'weights'>,
@@ -41,7 +41,7 @@ export const utilityOf = (
 ): Utility => {
   const n = cost.work.length;
   const ofOthers = draft.recipient === undefined ? 1 : OF_OTHERS;
-  const inTime = draft.makes === null && cost.inTime !== null ? new Uint8Array(n) : cost.inTime;
+  const made = draft.makes !== null;
   const fit = new Float64Array(n);
   const time = new Float64Array(n);
   const yarn = new Float64Array(n);
@@ -49,7 +49,7 @@ export const utilityOf = (
   const total = weights.fit + weights.time + weights.yarn;
   for (let i = 0; i < n; i++) {
     fit[i] = fits === null ? 0 : ofOthers * fits[i]!;
-    time[i] = both(inTime, i, halving(cost.work[i]!, HALF_HOURS));
+    time[i] = made ? both(cost.inTime, i, halving(cost.work[i]!, HALF_HOURS)) : 0;
     yarn[i] = both(cost.enough, i, halving(cost.neededM[i]! - cost.returnedM[i]!, HALF_METRES));
     draws[i] = (weights.fit * fit[i]! + weights.time * time[i]! + weights.yarn * yarn[i]!) / total;
   }
