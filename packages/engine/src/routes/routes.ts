@@ -91,6 +91,7 @@ const basesOf = (
   const { pace, from, by, dryingHours } = question;
   return distinct([
     ...bench.luck.known.bases,
+    ...bench.luck.known.kept.bases,
     ...(needed.ok ? needed.value.bases : []),
     ...paceBases({
       parts: [{ name: '', stitches: 1, fabric: 'ripped' }],

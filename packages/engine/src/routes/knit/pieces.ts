@@ -56,7 +56,7 @@ const below = (corners: readonly Point[], y: number): Point[] =>
 
 const shareBelow = (piece: OutlinePiece, y: number | undefined): number | null => {
   if (y === undefined) return null;
-  const corners = flattenPath(piece.path, 0.5);
+  const corners = flattenPath(piece.path, 0.05);
   return areaOf(below(corners, y)) / areaOf(corners);
 };
 
