@@ -70,7 +70,7 @@ const Levels = ({ frame: { y, left, right, rem } }: { frame: Frame }) => (
 
 const Days = ({ frame }: { frame: Frame }) => {
   const { x, rem, width, left, bottom, span } = frame;
-  const most = Math.max(2, Math.floor((width - left) / (4.5 * rem)));
+  const most = Math.max(2, Math.floor((width - left) / (3.75 * rem)));
   return (
     <g className="pc-days">
       {ticksOf(span, most).map((day) => (

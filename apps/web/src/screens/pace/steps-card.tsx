@@ -51,7 +51,7 @@ const Critical = ({ steps }: { steps: readonly CriticalStep[] }) => {
         Most go to <strong>{first.name}</strong>: {gainOf(first)}.
       </p>
       {others.length > 0 && (
-        <ul>
+        <ul className="pc-asks">
           {others.map((each) => (
             <li key={each.id}>
               {each.name}: {gainOf(each)}

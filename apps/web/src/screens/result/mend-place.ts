@@ -4,14 +4,14 @@ import type { PlaceName } from '../../shell/place-names.ts';
 const PLACE_OF: readonly (readonly [RegExp, PlaceName])[] = [
   [/^(wearer|people)\b/, 'wearer'],
   [/^(pattern|kind)\b/, 'pattern'],
-  [/^(yarns|left|massG|needleMm|stitch)\b/, 'yarn'],
-  [/^evidence\b/, 'evidence'],
+  [/^(yarns|left|stock|massG|needleMm|stitch)\b/, 'yarn'],
+  [/^(evidence|weighed)\b/, 'evidence'],
   [/^pieces\b/, 'pieces'],
   [/^instructions\b/, 'counts'],
   [/^(outcomes|notes|forecasts)\b/, 'after'],
   [/^(dryings|finished)\b/, 'dry'],
-  [/^plan\.weights\b/, 'routes'],
-  [/^(pace|progress|plan\.finishBy)\b/, 'pace'],
+  [/^(plan\.)?weights\b/, 'routes'],
+  [/^(pace|progress|plan\.finishBy|from|by|hours|away|log)\b/, 'pace'],
   [/^plan\b/, 'forecast'],
 ];
 
@@ -33,4 +33,5 @@ export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
   pinning: 'Pinning',
   dry: 'Dry',
   after: 'After',
+  paper: 'Paper',
 };

@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react';
+import type { RoutesResult } from '@dryflat/engine/routes';
+import { useState } from 'react';
 import { Card } from '../../kit/index.ts';
-import { useGarment } from '../../store/index.ts';
+import { useGarment, useView } from '../../store/index.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
 import { useSentences } from '../result/craft-sentence.ts';
 import { MendList } from '../result/mend-list.tsx';
@@ -11,56 +12,78 @@ import { MeasureFirst } from './measure-first.tsx';
 import { RouteSheet } from './route-sheet.tsx';
 import './routes.css';
 import { SizesByNeedle } from './sizes-by-needle.tsx';
-import { useRoutes } from './use-routes.ts';
+import { type RoutesNow, useRoutes } from './use-routes.ts';
 import { WeightsCard } from './weights-card.tsx';
+import { whyWords } from './why-words.ts';
+import { inYarnUnit } from './yarn-words.ts';
 
 /** What to do now: every way out on the same luck, with what it gives and costs. */
 const Screen = () => {
   const now = useRoutes();
   const { record } = useGarment();
-  const { plain } = useSentences();
-  const [open, setOpen] = useState<string | null>(null);
-  const { result, arriving, pending } = now;
-  const shown = useMemo(() => result?.routes ?? arriving, [result, arriving]);
+  const { result, faults } = now;
   if (now.broken !== null) return <BrokenForecast message={now.broken} />;
-  if (now.faults.length > 0)
+  if (faults.length > 0)
     return (
-      <Card title="No routes yet">
-        <MendList id={record.id} faults={now.faults} />
-      </Card>
+      <>
+        <Card title="No routes yet">
+          <MendList id={record.id} faults={faults} />
+        </Card>
+        <WeightsCard />
+      </>
     );
-  const route = shown.find(({ id }) => id === open);
   return (
     <>
-      <Card title="What to do now">
-        {result && <p className="df-lead">{plain(result.sentence)}</p>}
-        <p className="df-soft" role="status">
-          {pending &&
-            (result
-              ? 'Working them out again…'
-              : `Working the routes out: ${arriving.length} so far…`)}
-        </p>
-        <Comparison routes={shown} ordered={result !== null} onOpen={setOpen} />
-      </Card>
-      {result && (
-        <>
-          <Told label="What to know" notices={result.notices} />
-          <MeasureFirst measurings={result.valueOfInformation} />
-          <WeightsCard />
-          <SizesByNeedle sizes={now.sizes} judgedAt={result.judgedAt} />
-          <LeftOut routes={result.leftOut} />
-        </>
-      )}
+      <Routes now={now} />
+      <WeightsCard />
+      {result && <Around now={now} result={result} />}
+    </>
+  );
+};
+export default Screen;
+
+const Routes = ({ now }: { now: RoutesNow }) => {
+  const { result, arriving, pending } = now;
+  const { record } = useGarment();
+  const [open, setOpen] = useState<string | null>(null);
+  const shown = result?.routes ?? arriving;
+  const why = useWhy(result);
+  const route = shown.find(({ id }) => id === open);
+  return (
+    <Card title="What to do now">
+      <p className="df-soft" role="status">
+        {pending &&
+          (result
+            ? 'Working them out again…'
+            : `Working the routes out: ${arriving.length} so far…`)}
+      </p>
+      <Comparison routes={shown} ordered={result !== null} why={why} onOpen={setOpen} />
       {route && (
         <RouteSheet
           route={route}
           routes={shown}
+          measurings={result?.valueOfInformation ?? []}
           bases={result?.bases ?? []}
           judgedAt={result?.judgedAt ?? record.plan.judgeAt}
           onClose={() => setOpen(null)}
         />
       )}
-    </>
+    </Card>
   );
 };
-export default Screen;
+
+/** Why the first is first, in the reader's units. */
+const useWhy = (result: RoutesResult | null): string | null => {
+  const { plain } = useSentences();
+  const { units } = useView();
+  return result && plain(inYarnUnit(whyWords(result), units));
+};
+
+const Around = ({ now, result }: { now: RoutesNow; result: RoutesResult }) => (
+  <>
+    <MeasureFirst measurings={result.valueOfInformation} />
+    <SizesByNeedle sizes={now.sizes} judgedAt={result.judgedAt} />
+    <Told label="What to know of the routes" notices={result.notices} />
+    <LeftOut routes={result.leftOut} />
+  </>
+);

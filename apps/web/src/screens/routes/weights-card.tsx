@@ -1,20 +1,15 @@
-import { Card, ChoiceChips } from '../../kit/index.ts';
+import type { Weights } from '@dryflat/record';
+import { USUAL_WEIGHTS } from '@dryflat/record/routes';
+import { Card, ChoiceChips, SectionFaults } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
+import { assumedOf } from '../result/assumed.ts';
+import { LEVELS, levelOf, withLevel } from './weight-levels.ts';
 
-/** What is taken until the knitter says otherwise. Assumption. */
-export const USUAL_WEIGHTS = { fit: 1, time: 0.5, yarn: 0.5 } as const;
-
-const LEVELS = [
-  { value: 'not', label: 'Not', weight: 0 },
-  { value: 'some', label: 'Some', weight: 0.5 },
-  { value: 'much', label: 'Much', weight: 1 },
-] as const;
-
-const NAMES = { fit: 'That it fits', time: 'That it is ready soon', yarn: 'That the yarn lasts' };
-
-const levelOf = (weight: number): (typeof LEVELS)[number]['value'] =>
-  LEVELS.reduce((a, b) => (Math.abs(b.weight - weight) < Math.abs(a.weight - weight) ? b : a))
-    .value;
+const NAMES: Readonly<Record<keyof Weights, string>> = {
+  fit: 'That it fits',
+  time: 'That it is soon done',
+  yarn: 'That the yarn lasts',
+};
 
 /** The knitter's own weights, which put the routes in order. */
 export const WeightsCard = () => {
@@ -22,6 +17,11 @@ export const WeightsCard = () => {
   const weights = record.plan.weights ?? USUAL_WEIGHTS;
   return (
     <Card title="What counts for you">
+      {assumedOf(record, 'plan').map((each) => (
+        <p key={each} className="df-soft">
+          {each}
+        </p>
+      ))}
       <div className="df-columns">
         {(['fit', 'time', 'yarn'] as const).map((what) => (
           <ChoiceChips
@@ -32,16 +32,13 @@ export const WeightsCard = () => {
             choices={LEVELS}
             onChange={(level) =>
               change((draft) => {
-                draft.plan.weights = {
-                  ...USUAL_WEIGHTS,
-                  ...draft.plan.weights,
-                  [what]: LEVELS.find(({ value }) => value === level)?.weight ?? 0.5,
-                };
+                draft.plan.weights = withLevel(draft.plan.weights ?? USUAL_WEIGHTS, what, level);
               })
             }
           />
         ))}
       </div>
+      <SectionFaults prefix="plan.weights" />
     </Card>
   );
 };

@@ -1,6 +1,7 @@
 import { Button, EmptyState } from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { GarmentCard } from './garment-card.tsx';
+import { LastsCard } from './lasts-card.tsx';
 import { PlanCard } from './plan-card.tsx';
 import { YarnCard } from './yarn-card.tsx';
 import './yarn.css';
@@ -40,6 +41,7 @@ const YarnScreen = () => {
             />
           ))}
           {button && <div className="df-row">{button}</div>}
+          <LastsCard />
         </>
       )}
       <GarmentCard />

@@ -13,6 +13,7 @@ import {
 } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import { FibresField } from './fibres-field.tsx';
+import { LeftField } from './left-field.tsx';
 import { LotsField } from './lots-field.tsx';
 import { MetresField } from './metres-field.tsx';
 import { useChangeYarn } from './use-change-yarn.ts';
@@ -30,6 +31,9 @@ export const YarnCard = ({ yarn, title }: { yarn: Yarn; title: string }) => {
   const remove = (): void => {
     change((draft) => {
       draft.yarns = draft.yarns.filter(({ id }) => id !== yarn.id);
+      const left = draft.left?.filter((each) => each.yarn !== yarn.id) ?? [];
+      if (left.length > 0) draft.left = left;
+      else delete draft.left;
     });
     toast(`${yarn.name || 'The yarn'} removed.`, undo);
   };
@@ -59,6 +63,7 @@ export const YarnCard = ({ yarn, title }: { yarn: Yarn; title: string }) => {
       />
       <Thickness yarn={yarn} />
       <LotsField yarn={yarn} />
+      <LeftField yarn={yarn} />
       <SectionFaults prefix={`yarns[${at}]`} except={SHOWN_IN_PLACE} />
       {!readOnly && (
         <div className="df-row">

@@ -1,0 +1,106 @@
+import type { SkeinAdvice } from '@dryflat/engine/fabric';
+import { useEffect, useRef } from 'react';
+import { announce, Card, Disclosure, Notice, SectionFaults } from '../../kit/index.ts';
+import { useGarment, useView } from '../../store/index.ts';
+import { BasisList } from '../result/basis-list.tsx';
+import { ChanceBar } from '../result/chance-bar.tsx';
+import { chancePercent, chanceWords } from '../result/chance-words.ts';
+import { MendList } from '../result/mend-list.tsx';
+import { printDay } from '../result/today.ts';
+import { leftoverLength, leftoverMass } from './leftover-words.ts';
+import { useYarnLasts, type YarnNow } from './use-yarn-lasts.ts';
+
+/** Whether the yarn lasts, what will be over, and what to buy. */
+export const LastsCard = () => {
+  const { record } = useGarment();
+  const at = useYarnLasts();
+  const { advice, pending, faults, broken } = at;
+  return (
+    <Card title="Will it last?">
+      {broken !== null && (
+        <Notice tone="wrong">The calculation failed, which is our mistake: {broken}.</Notice>
+      )}
+      <MendList id={record.id} faults={faults} />
+      <SectionFaults prefix="left" />
+      {advice && <Advice at={at} advice={advice} />}
+      {advice === null && pending && <p role="status">Working it out…</p>}
+      {advice === null && !pending && faults.length === 0 && broken === null && (
+        <p>Put in the skeins that you have, or weigh what is left, and this tells.</p>
+      )}
+    </Card>
+  );
+};
+
+const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
+  const { units } = useView();
+  const { chanceShort, leftoverM, leftoverG, bases, lots } = advice;
+  const lasts = `It lasts: ${chanceWords(1 - chanceShort)}`;
+  useTold(at.pending ? null : lasts);
+  return (
+    <>
+      <p className="ya-lasts" data-pending={at.pending || undefined}>
+        {lasts}
+      </p>
+      <ChanceBar fits={1 - chanceShort} small={chanceShort} />
+      <dl className="ya-over">
+        <div>
+          <dt>Runs out</dt>
+          <dd>{chancePercent(chanceShort)}</dd>
+        </div>
+        <div>
+          <dt>When all is knit, 9 times in 10</dt>
+          <dd>
+            {leftoverLength(leftoverM, units)}
+            <br />
+            {leftoverMass(leftoverG, units)}
+          </dd>
+        </div>
+      </dl>
+      <Buy at={at} advice={advice} />
+      {lots.kind !== 'no-lots' && <p>{lots.sentence}</p>}
+      <Disclosure title="What it stands on">
+        <BasisList bases={bases} ids={[...new Set(bases.map(({ id }) => id))]} />
+      </Disclosure>
+    </>
+  );
+};
+
+const Buy = ({ at: { orderBy }, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
+  const { buy, chanceWithBuy } = advice;
+  if (buy === 0) return <p>No more has to be bought.</p>;
+  return (
+    <>
+      <p>
+        {buy === null ? (
+          'How much a skein holds is not known, so that nobody can say how many more.'
+        ) : (
+          <>
+            Buy{' '}
+            <strong>
+              {buy} more skein{buy === 1 ? '' : 's'}
+            </strong>
+            {chanceWithBuy !== null && `, and it runs out with ${chancePercent(chanceWithBuy)}`}.
+          </>
+        )}{' '}
+        {orderBy &&
+          !orderBy.tooLate &&
+          `Ask for them by ${printDay(orderBy.day)}, so that you hardly have to wait.`}
+      </p>
+      {orderBy?.tooLate && (
+        <Notice tone="wrong">
+          It may run out before another skein can be here. Ask for it now.
+        </Notice>
+      )}
+    </>
+  );
+};
+
+/** Speaks a chance that differs from the one before; the first is not news. */
+const useTold = (line: string | null): void => {
+  const told = useRef<string | null>(null);
+  useEffect(() => {
+    if (line === null) return;
+    if (told.current !== null && told.current !== line) announce(line);
+    told.current = line;
+  }, [line]);
+};

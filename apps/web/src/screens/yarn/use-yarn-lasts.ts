@@ -1,0 +1,26 @@
+import type { SkeinAdvice } from '@dryflat/engine/fabric';
+import {
+  type Asked,
+  type Good,
+  type Taking,
+  useRoutesWorker,
+} from '../result/use-routes-worker.ts';
+
+export interface YarnNow extends Asked {
+  /** Null where no yarn at hand is known, and until the first answer. */
+  readonly advice: SkeinAdvice | null;
+  readonly orderBy: Extract<Good, { kind: 'yarn' }>['orderBy'];
+}
+
+const YARN: Taking<YarnNow> = {
+  what: 'yarn',
+  start: { advice: null, orderBy: null, pending: true, faults: [], broken: null },
+  again: {},
+  good: (was, answer) =>
+    answer.kind === 'yarn'
+      ? { ...was, pending: false, advice: answer.advice, orderBy: answer.orderBy }
+      : was,
+};
+
+/** Whether the yarn of the open garment lasts. */
+export const useYarnLasts = (): YarnNow => useRoutesWorker(YARN);
