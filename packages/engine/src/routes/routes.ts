@@ -1,5 +1,5 @@
 import { type Basis, type YarnQuestion, yarnNeeded } from '../fabric/index.ts';
-import { type Fault, fail, ok, type Result } from '../units/index.ts';
+import { fail, ok, type Result } from '../units/index.ts';
 import { checked } from './faults.ts';
 import { candidatesOf } from './information/candidates.ts';
 import { valueOfInformation } from './information/value-of-information.ts';
@@ -19,6 +19,7 @@ import { costsOf, type Priced, priced } from './price/price.ts';
 import { whyFirst } from './price/sentence.ts';
 import { knitNow } from './price/work.ts';
 import type { RoutesOptions, RoutesQuestion, RoutesResult } from './types.ts';
+import { underStock, yarnQuestion } from './yarn-question.ts';
 
 const DEFAULT_SEED = 1;
 const DEFAULT_DRAWS = 10_000;
@@ -31,19 +32,6 @@ const openAll = (bench: Bench, seed: number): Opened =>
     openSizesAndNeedles(bench, seed),
     openGiving(bench),
   ]);
-
-const yarnQuestion = ({ forecast, weighed }: RoutesQuestion, { luck }: Bench): YarnQuestion => ({
-  metresPer100g: forecast.metresPer100g,
-  weightClass: forecast.weightClass,
-  fibres: forecast.fibres,
-  gauge: {
-    stitch: forecast.stitch,
-    width: luck.pitch.width,
-    row: luck.pitch.length,
-    state: 'asKnit',
-  },
-  weighed,
-});
 
 interface PricedAll {
   readonly routes: readonly Priced[];
@@ -127,7 +115,7 @@ export const routes = (
   const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, onRoute = () => true } = options;
   const question = asked.value;
   const bench = benchOf(question, drawLuck(question, seed, draws));
-  const yarn = yarnQuestion(question, bench);
+  const yarn = yarnQuestion(question, bench.luck);
   const knit = knitNow(bench.pieces, question.progress);
   const supply = supplyOf(question, yarn, knit, bench.luck.normals);
   if (!supply.ok) return fail(...supply.faults.map(underStock));
@@ -151,7 +139,3 @@ export const routes = (
     bases: basesOf(question, bench, yarn, used),
   });
 };
-
-/** The stock's own complaints name its fields alone. */
-const underStock = (fault: Fault): Fault =>
-  /^(lots|leftG)/.test(fault.field) ? { ...fault, field: `stock.${fault.field}` } : fault;

@@ -6,7 +6,6 @@ import { beginAgain, needleLuck, nextNeedle, sizeMakes } from './afresh.ts';
 import {
   type Bench,
   type Draft,
-  mmToken,
   nothing,
   type Opened,
   percent,

@@ -58,7 +58,8 @@ const yarnWork = ({ knit, rip, castOn, bindOff, seamsMm, stitch }: Work): YarnWo
   joins: 0,
 });
 
-const paceQuestion = (question: RoutesQuestion, work: Work): PaceQuestion => ({
+/** The work as a question of pace; yarn comes from the draws, not from here. */
+export const paceQuestion = (question: RoutesQuestion, work: Work): PaceQuestion => ({
   parts: [
     ...work.rip.map(({ name, stitches }) => ({
       name: `${name}, taken back`,
