@@ -1,9 +1,17 @@
 /// <reference lib="webworker" />
-import { type RoutesQuestion, routes, sizeByNeedle } from '@dryflat/engine/routes';
+import {
+  type PaceForecast,
+  paceForecast,
+  pacePlan,
+  type RoutesQuestion,
+  routes,
+  sizeByNeedle,
+  skeinPlan,
+} from '@dryflat/engine/routes';
 import type { Fault, Result } from '@dryflat/engine/units';
 import { askRoutes } from '@dryflat/record/routes';
 import { SEED } from '../protocol.ts';
-import type { RoutesAnswer, RoutesAsk, RoutesWhat } from './protocol.ts';
+import type { RoutesAnswer, RoutesAsk } from './protocol.ts';
 
 type Told = RoutesAnswer extends infer A ? (A extends unknown ? Omit<A, 'turn'> : never) : never;
 type Tell = (told: Told) => void;
@@ -23,9 +31,29 @@ const compare = (question: RoutesQuestion, tell: Tell): Result<unknown> => {
   return sizes;
 };
 
-const WORK: Readonly<
-  Record<RoutesWhat, (question: RoutesQuestion, tell: Tell) => Result<unknown>>
-> = { routes: compare, pace: compare, yarn: compare };
+const pace = (question: RoutesQuestion, tell: Tell): Result<unknown> => {
+  const forecast = paceOf(question);
+  if (forecast.ok) tell({ kind: 'pace', forecast: forecast.value });
+  return forecast;
+};
+
+const paceOf = (question: RoutesQuestion): Result<PaceForecast> => {
+  const plan = pacePlan(question, { seed: SEED });
+  return plan.ok ? paceForecast(plan.value, { seed: SEED }) : plan;
+};
+
+/** What to buy, and by when: the days are those of the pace. */
+const yarn = (question: RoutesQuestion, tell: Tell): Result<unknown> => {
+  const advice = skeinPlan(question, { seed: SEED });
+  if (!advice.ok) return advice;
+  const forecast = paceOf(question);
+  const days = forecast.ok ? forecast.value.yarn : null;
+  const orderBy = days?.lastOrderDay ? { day: days.lastOrderDay, tooLate: days.tooLate } : null;
+  tell({ kind: 'yarn', advice: advice.value, orderBy });
+  return advice;
+};
+
+const WORK = { routes: compare, pace, yarn } as const;
 
 const answer = ({ what, record, today }: RoutesAsk, tell: Tell): void => {
   const asked = askRoutes(record, today);

@@ -49,7 +49,8 @@ export const DRYING: Spread = { p5: 18, p50: 34, p95: 72 };
 
 const WORKED: ReadonlySet<string> = new Set(['cables', 'colourwork', 'lace']);
 
-const yarnWork = ({ knit, rip, castOn, bindOff, seamsMm, stitch }: Work): YarnWork => ({
+/** The work as yarn has it. */
+export const yarnWork = ({ knit, rip, castOn, bindOff, seamsMm, stitch }: Work): YarnWork => ({
   parts: knit.map((each) => ({ ...each, stitch })),
   ripped: rip.map((each) => ({ ...each, stitch })),
   castOn,
