@@ -13,15 +13,29 @@ import {
   NEW,
   OVERVIEW,
   PRINT,
+  REPORT,
   SCHEMA,
 } from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
 
-const PAGES = { OVERVIEW, FORECAST, BLOCK, PRINT, DRY, COUNTS, CHECK, NEW, EXAMPLE, SCHEMA };
+const PAGES = {
+  OVERVIEW,
+  FORECAST,
+  BLOCK,
+  PRINT,
+  REPORT,
+  DRY,
+  COUNTS,
+  CHECK,
+  NEW,
+  EXAMPLE,
+  SCHEMA,
+};
 const COMMANDS = [
   'forecast',
   'block',
   'print',
+  'report',
   'dry',
   'counts',
   'check',

@@ -22,7 +22,7 @@ const print = (...options: string[]) => dryflat(['print', 'socks.json', ...optio
 const pagesOf = async (file: string) => readPdf(readFileSync(join(cwd, file)));
 const flat = (text: string) => text.replaceAll(/\s+/g, ' ').replaceAll('.0', '');
 
-it('C11: the page for the mat has the numbers of forecast and the pins of block', async () => {
+it('C13: the page for the mat has the numbers of forecast and the pins of block', async () => {
   expect(print('--pdf', 'mat.pdf')).toMatchObject({
     code: 0,
     out: '',
@@ -60,7 +60,7 @@ it('C2: the same bytes again; C6: and not over a file that is there', () => {
   expect(readFileSync(join(cwd, 'old.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
 });
 
-it('C11: at full size, on Letter; SVG is numbered where there are more pages than one', async () => {
+it('C13: at full size, on Letter; SVG is numbered where there are more pages than one', async () => {
   const told = print('--full-size', '--paper', 'letter', '--pdf', 'full.pdf', '--svg', 'full.svg');
   expect(told).toMatchObject({ code: 0, out: '' });
   const pages = await pagesOf('full.pdf');
@@ -77,7 +77,7 @@ it('C11: at full size, on Letter; SVG is numbered where there are more pages tha
   );
 });
 
-it('C11: a measuring sheet needs no number', () => {
+it('C13: a measuring sheet needs no number', () => {
   const empty = writeRecord(emptyRecord({ id: 'x', name: 'New', kind: 'hat' }));
   const told = dryflat(['print', '-', '--blank', '--svg', 'hat.svg'], { cwd, input: empty });
   expect(told).toMatchObject({ code: 0, err: '1 page written to hat.svg.\n' });

@@ -9,6 +9,7 @@ import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
 import type { OutputFlags } from './commands/give.ts';
 import { type NewFlags, newCommand } from './commands/new.ts';
 import { type PrintFlags, printCommand } from './commands/print.ts';
+import { type ReportFlags, reportCommand } from './commands/report.ts';
 import { schemaCommand } from './commands/schema.ts';
 import {
   BLOCK,
@@ -20,6 +21,7 @@ import {
   NEW,
   OVERVIEW,
   PRINT,
+  REPORT,
   SCHEMA,
 } from './help/pages.ts';
 import type { Ending, Surroundings } from './surroundings.ts';
@@ -106,6 +108,24 @@ const addCounts = (program: Command, surroundings: Surroundings, finish: Finish)
       finish(await countsCommand(file, flags, surroundings)),
     );
 
+const addReport = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('report')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('one page for the designer or for yourself')
+    .description(REPORT.trim())
+    .option('--html <FILE>', 'write HTML, photos and all in one file')
+    .option('--pdf <FILE>', 'write a PDF')
+    .option('--markdown <FILE>', 'write Markdown; - prints it, as without any of these')
+    .option('--with-body', 'with body measurements and the wearer’s name')
+    .option('--paper <a4|letter>', 'size of the paper', 'a4')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .option('--force', 'replace files that are there')
+    .action(async (file: string, flags: ReportFlags) =>
+      finish(await reportCommand(file, flags, surroundings)),
+    );
+
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
   program
     .command('check')
@@ -182,6 +202,7 @@ export const runProgram = async (
   addForecast(program, surroundings, finish);
   addBlock(program, surroundings, finish);
   addPrint(program, surroundings, finish);
+  addReport(program, surroundings, finish);
   addDry(program, surroundings, finish);
   addCounts(program, surroundings, finish);
   addCheck(program, surroundings, finish);

@@ -7,9 +7,13 @@ export {
   type PaperInput,
   paperInput,
 } from './input/paper-input.ts';
-export type { PageOptions } from './input/telling.ts';
+export type { PageOptions, Telling } from './input/telling.ts';
 export { measuringSheet } from './pages/measuring-sheet.ts';
 export { planPage } from './pages/plan-page.ts';
+export { reportHtml } from './report/html.ts';
+export { reportMarkdown } from './report/markdown.ts';
+export { type Report, type ReportGiven, reportOf } from './report/report.ts';
+export { reportSheets } from './report/sheets.ts';
 export { PAPERS, type PaperName } from './sheet/paper-size.ts';
 export { type PdfAbout, toPdf } from './sheet/pdf.ts';
 export type { Mark, Sheet } from './sheet/sheet.ts';

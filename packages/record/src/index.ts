@@ -16,5 +16,6 @@ export {
   mayGoAround,
   measurementOf,
   type Span,
+  timesToEngine,
 } from './spans/girths.ts';
 export { writeRecord } from './write/write-record.ts';

@@ -6,6 +6,7 @@ import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord, saveAll } from '../files.ts';
 import { faultsIn, oneOf } from '../options.ts';
+import { facesOf, NO_TIME, type Paper } from '../paper.ts';
 import type { Words } from '../print/words.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
 
@@ -22,9 +23,6 @@ export interface PrintFlags {
   readonly force?: boolean;
   readonly toMeasure?: boolean;
 }
-
-/** A PDF names a moment; as the same file gives the same bytes, it is this one and no clock's. */
-const NO_TIME = new Date(0);
 
 interface Chosen {
   readonly paper: PaperName;
@@ -57,8 +55,6 @@ const readFlags = (flags: PrintFlags): Result<Chosen> => {
     return ok({ paper: paper.value, units: units.value, words: words.value });
   return fail(...faultsIn(paper, units, words, joined));
 };
-
-type Paper = typeof import('@dryflat/paper');
 
 const planned = (record: GarmentRecord, gentle: boolean) => {
   const asked = askBlockingWith(record, gentle);
@@ -104,10 +100,7 @@ export const printCommand = async (
   if (!opened.ok) return refused(called(path), opened.faults, chosen.value.units);
   const { record } = opened.value;
   const paper = await import('@dryflat/paper');
-  const fonts = paper.FACE_FILES.map(
-    async ({ name, file }) => [name, await surroundings.font(file)] as const,
-  );
-  const faces = paper.facesFrom(new Map(await Promise.all(fonts)));
+  const faces = await facesOf(paper, surroundings);
   const made = sheetsOf(record, flags, { ...chosen.value, faces }, paper);
   if (!made.ok) return refused(called(path), made.faults, chosen.value.units);
   const sheets = made.value;

@@ -78,6 +78,20 @@ more than one page is numbered: out-1.svg, out-2.svg.
 The same file and options give the same bytes.
 `;
 
+export const REPORT = `
+Says what came of a garment: size, gauge in each state, lengths wanted, forecast
+and got side by side, yarn, time, changes, fit, and the photos that were chosen.
+Printed as Markdown, or written to files.
+
+  $ dryflat example hayloft-pullover -o pullover.json
+  $ dryflat report pullover.json
+  $ dryflat report pullover.json --html report.html --pdf report.pdf
+
+Body measurements and the wearer's name are private: they are left out, and the
+name is taken out of every text, unless report.body of the file is true or you
+add --with-body. A number of a body that you wrote into a text yourself stays.
+`;
+
 export const DRY = `
 Tells of the last drying in the file when it is dry, as a range; when to weigh,
 turn and look; what the scale shows when it is dry; and how sure that is after

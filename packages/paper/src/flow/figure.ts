@@ -1,4 +1,4 @@
-import type { Mark, Place } from '../sheet/sheet.ts';
+import type { Mark, PictureType, Place } from '../sheet/sheet.ts';
 import { type Block, type Room, slab } from './block.ts';
 import { SMALL, setText } from './text-block.ts';
 
@@ -18,7 +18,8 @@ export const figure =
   };
 
 export interface PictureGiven {
-  readonly jpegBase64: string;
+  readonly type: PictureType;
+  readonly base64: string;
   readonly widthPx: number;
   readonly heightPx: number;
   readonly caption: string;
@@ -26,9 +27,9 @@ export interface PictureGiven {
 
 const CAPTION_GAP = 1;
 
-/** A JPEG no larger than the page's width and `tallestMm`, its caption under it. */
+/** A picture no larger than the page's width and `tallestMm`, its caption under it. */
 export const picture =
-  ({ jpegBase64, widthPx, heightPx, caption }: PictureGiven, tallestMm: number): Block =>
+  ({ type, base64, widthPx, heightPx, caption }: PictureGiven, tallestMm: number): Block =>
   ({ widthMm, faces }) => {
     const scale = Math.min(widthMm / widthPx, tallestMm / heightPx);
     const [width, height] = [widthPx * scale, heightPx * scale];
@@ -38,7 +39,7 @@ export const picture =
       slab(
         height + below,
         ({ x, y }) => [
-          { kind: 'picture', x, y, width, height, jpegBase64, alt: caption },
+          { kind: 'picture', x, y, width, height, type, base64, alt: caption },
           ...(caption === '' ? [] : set.draw({ x, y: y + height + CAPTION_GAP })),
         ],
         { aboveMm: 3 },

@@ -6,11 +6,15 @@ import type { Faces } from '../type/faces.ts';
 export type Units = 'cm' | 'in';
 export type Words = 'us' | 'uk';
 
-/** How a page is to be written. */
-export interface PageOptions {
-  readonly paper: PaperName;
+/** How a text is to be written. */
+export interface Telling {
   readonly units: Units;
   readonly words: Words;
+}
+
+/** How a page is to be written. */
+export interface PageOptions extends Telling {
+  readonly paper: PaperName;
   readonly faces: Faces;
 }
 
@@ -23,6 +27,10 @@ export const rangeText = (
   { p05Mm, p95Mm }: { readonly p05Mm: number; readonly p95Mm: number },
   unit: Units,
 ): string => formatRange(p05Mm, p95Mm, unit, { bare: true });
+
+/** The unit's name as the reader spells it, for many of it. */
+export const unitName = ({ units, words }: Telling): string =>
+  units === 'in' ? 'inches' : words === 'uk' ? 'centimetres' : 'centimeters';
 
 /** A length in a column: every centimetre shows its tenth, so that the points stand under each other. */
 export const columnText = (valueMm: number, unit: Units): string => {

@@ -12,6 +12,7 @@ import {
   type PageOptions,
   rangeText,
   sentence,
+  unitName,
 } from '../input/telling.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { matCautions } from './cautions.ts';
@@ -24,9 +25,6 @@ const PIN_WORDS: Readonly<Record<PinKind, string>> = {
   comb: 'comb',
   wire: 'wire',
 };
-
-const unitName = ({ units, words }: PageOptions): string =>
-  units === 'in' ? 'inches' : words === 'uk' ? 'centimetres' : 'centimeters';
 
 const introduction = ({ forecast }: PaperInput, options: PageOptions): Block[] => {
   const pinned = forecast.measurements.some(({ pinnedMm }) => pinnedMm !== null);

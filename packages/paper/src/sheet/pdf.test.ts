@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { ABOUT } from '../testing/inputs.ts';
 import { readPdf } from '../testing/read-pdf.ts';
+import { WHITE_JPEG } from '../testing/white-jpeg.ts';
 import { PAPERS } from './paper-size.ts';
 import { toPdf } from './pdf.ts';
 import type { Mark, Sheet } from './sheet.ts';
@@ -21,10 +22,6 @@ const written = (text: string, align: 'start' | 'middle' | 'end' = 'start'): Mar
   align,
   colour: '#000000',
 });
-
-/** A white picture of 8 × 8 pixels, made with Pillow 11: Image.new('L', (8, 8), 255).save(quality=20). */
-const JPEG =
-  '/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDACgcHiMeGSgjISMtKygwPGRBPDc3PHtYXUlkkYCZlo+AjIqgtObDoKrarYqMyP/L2u71////m8H////6/+b9//j/wAALCAAIAAgBAREA/8QAHwAAAQUBAQEBAQEAAAAAAAAAAAECAwQFBgcICQoL/8QAtRAAAgEDAwIEAwUFBAQAAAF9AQIDAAQRBRIhMUEGE1FhByJxFDKBkaEII0KxwRVS0fAkM2JyggkKFhcYGRolJicoKSo0NTY3ODk6Q0RFRkdISUpTVFVWV1hZWmNkZWZnaGlqc3R1dnd4eXqDhIWGh4iJipKTlJWWl5iZmqKjpKWmp6ipqrKztLW2t7i5usLDxMXGx8jJytLT1NXW19jZ2uHi4+Tl5ufo6erx8vP09fb3+Pn6/9oACAEBAAA/ANmv/9k=';
 
 /** A thousandth of a millimetre: PDF numbers are written to 6 digits after the point. */
 const EXACT = 3;
@@ -89,7 +86,8 @@ test('PA14: a picture fills its box', async () => {
     y: 40,
     width: 60,
     height: 45,
-    jpegBase64: JPEG,
+    type: 'image/jpeg',
+    base64: WHITE_JPEG,
     alt: 'white',
   };
   const [page] = await readPdf(await toPdf([sheet([mark])], ABOUT));

@@ -49,8 +49,8 @@ const write = (doc: Doc, mark: TextMark, faces: Faces): void => {
 const bytesOf = (base64: string): ArrayBuffer =>
   Uint8Array.from(atob(base64), (char) => char.charCodeAt(0)).buffer;
 
-const place = (doc: Doc, { x, y, width, height, jpegBase64 }: PictureMark): void => {
-  doc.image(bytesOf(jpegBase64), x, y, { width, height });
+const place = (doc: Doc, { x, y, width, height, base64 }: PictureMark): void => {
+  doc.image(bytesOf(base64), x, y, { width, height });
 };
 
 const trace = (doc: Doc, mark: Exclude<Mark, TextMark | PictureMark>): void => {

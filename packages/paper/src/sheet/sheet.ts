@@ -61,10 +61,14 @@ export interface TextMark extends Place {
   readonly colour: string;
 }
 
-/** A JPEG picture, filling its box. */
+/** Pictures that a PDF holds as they are. */
+export type PictureType = 'image/jpeg' | 'image/png';
+
+/** A picture, filling its box. */
 export interface PictureMark extends Rect {
   readonly kind: 'picture';
-  readonly jpegBase64: string;
+  readonly type: PictureType;
+  readonly base64: string;
   /** What it shows, in words. */
   readonly alt: string;
 }

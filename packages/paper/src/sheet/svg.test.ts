@@ -23,7 +23,16 @@ const marks: Mark[] = [
     align: 'end',
     colour: '#000000',
   },
-  { kind: 'picture', x: 1, y: 2, width: 3, height: 4, jpegBase64: 'AAAA', alt: 'x' },
+  {
+    kind: 'picture',
+    x: 1,
+    y: 2,
+    width: 3,
+    height: 4,
+    type: 'image/jpeg',
+    base64: 'AAAA',
+    alt: 'x',
+  },
 ];
 const svg = toSvg({ ...PAPERS.letter, title: 'a <title>', marks });
 

@@ -26,8 +26,8 @@ const textOf = ({ x, y, text, sizeMm, weight, align, colour }: TextMark): string
   return `<text x="${at(x)}" y="${at(y)}" font-size="${at(sizeMm)}" text-anchor="${align}" fill="${colour}"${strong}>${escaped(text)}</text>`;
 };
 
-const pictureOf = ({ x, y, width, height, jpegBase64, alt }: PictureMark): string =>
-  `<image x="${at(x)}" y="${at(y)}" width="${at(width)}" height="${at(height)}" preserveAspectRatio="none" href="data:image/jpeg;base64,${jpegBase64}"><title>${escaped(alt)}</title></image>`;
+const pictureOf = ({ x, y, width, height, type, base64, alt }: PictureMark): string =>
+  `<image x="${at(x)}" y="${at(y)}" width="${at(width)}" height="${at(height)}" preserveAspectRatio="none" href="data:${type};base64,${base64}"><title>${escaped(alt)}</title></image>`;
 
 const markOf = (mark: Mark): string => {
   switch (mark.kind) {

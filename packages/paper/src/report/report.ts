@@ -1,0 +1,179 @@
+import { FORECAST_STATES, type ForecastState } from '@dryflat/engine/fabric';
+import { type Forecast, forecast } from '@dryflat/engine/garment';
+import type { Result } from '@dryflat/engine/units';
+import { ok } from '@dryflat/engine/units';
+import { askForecast, type GarmentRecord, type Photo } from '@dryflat/record';
+import { type GotState, gotOf } from './got.ts';
+import { keptBefore, toldBefore } from './kept-before.ts';
+import { withoutName } from './nameless.ts';
+import { hoursOf, type YarnUsed, yarnUsed } from './used.ts';
+
+/** A length with the range that it was told with; `mm` is the likeliest. */
+export interface Told {
+  readonly mm: number;
+  readonly p05Mm: number;
+  readonly p95Mm: number;
+}
+
+export interface ReportRow {
+  readonly name: string;
+  readonly around: boolean;
+  readonly wantedMm: number | null;
+  /** Dried. */
+  readonly forecast: Told | null;
+  readonly got: Readonly<Partial<Record<GotState, number>>>;
+}
+
+export interface ReportGauge {
+  readonly state: ForecastState;
+  /** Width of a stitch and height of a row. */
+  readonly stitch: Told;
+  readonly row: Told;
+  /** True where a swatch or a piece was read in this state. */
+  readonly measured: boolean;
+}
+
+export interface ReportBody {
+  readonly name: string;
+  readonly rows: readonly { readonly landmark: string; readonly mm: number }[];
+}
+
+/** What the designer or the next knitter needs to know. Lengths are mm, masses g. */
+export interface Report {
+  readonly title: string;
+  readonly pattern: string;
+  readonly size: string | null;
+  readonly needleMm: number | null;
+  readonly stitch: string;
+  readonly finishedOn: string | null;
+  readonly washing: GarmentRecord['plan']['washing'];
+  readonly drying: GarmentRecord['plan']['drying'];
+  readonly gauge: readonly ReportGauge[];
+  readonly patternGauge: GarmentRecord['pattern']['gauge'] | null;
+  readonly rows: readonly ReportRow[];
+  /** Kept before the garment was measured; made now; or made now, knowing what came of it. */
+  readonly forecastFrom: 'kept' | 'now' | 'hindsight';
+  /** States that something was measured in, in order. */
+  readonly states: readonly GotState[];
+  readonly yarns: readonly YarnUsed[];
+  /** Yarn used in all, where it is known. */
+  readonly usedG: number | null;
+  readonly hours: number | null;
+  readonly changes: string;
+  readonly fitNotes: string;
+  readonly remarks: readonly { readonly on: string | null; readonly text: string }[];
+  readonly photos: readonly Photo[];
+  /** Null unless it was ticked. */
+  readonly body: ReportBody | null;
+}
+
+export interface ReportGiven {
+  /** Whether body measurements and the wearer's name go in; the record's own tick where it is left out. */
+  readonly body?: boolean;
+  /** Where it is made already. */
+  readonly forecast?: Forecast;
+}
+
+const told = (range: { p05Mm: number; p50Mm: number; p95Mm: number }): Told => ({
+  mm: range.p50Mm,
+  p05Mm: range.p05Mm,
+  p95Mm: range.p95Mm,
+});
+
+const readIn = ({ evidence }: GarmentRecord, state: ForecastState): boolean =>
+  evidence.some(({ readings }) =>
+    readings.some((each) => 'state' in each && each.kind !== 'hang' && each.state === state),
+  );
+
+const gaugeOf = (record: GarmentRecord, { gauge }: Forecast): ReportGauge[] =>
+  FORECAST_STATES.map((state) => ({
+    state,
+    stitch: told(gauge.stitch[state]),
+    row: told(gauge.row[state]),
+    measured: readIn(record, state),
+  }));
+
+const bodyOf = ({ wearer }: GarmentRecord): ReportBody => ({
+  name: wearer.name,
+  rows: wearer.body.map(({ landmark, mm }) => ({ landmark, mm })),
+});
+
+const rowsOf = (record: GarmentRecord, made: Forecast): Pick<Report, 'rows' | 'forecastFrom'> => {
+  const kept = keptBefore(record);
+  const measured = record.outcomes.some((each) => each.measured.length > 0);
+  const rows = made.measurements.map((each): ReportRow => {
+    const foretold = kept.length === 0 ? each.states.dried : toldBefore(kept, each.id);
+    return {
+      name: each.name,
+      around: each.direction === 'width' && each.span === 'around',
+      wantedMm: each.targetMm,
+      forecast: foretold === undefined ? null : told(foretold),
+      got: gotOf(record, each.id),
+    };
+  });
+  return { rows, forecastFrom: kept.length > 0 ? 'kept' : measured ? 'hindsight' : 'now' };
+};
+
+const GOT_STATES: readonly GotState[] = ['asKnit', 'wet', 'pinned', 'dried', 'worn', 'rewashed'];
+
+const outcomeRemarks = ({ outcomes, finished }: GarmentRecord): Report['remarks'] =>
+  [...outcomes, ...(finished === undefined ? [] : [finished])]
+    .filter(({ remark }) => remark.trim() !== '')
+    .map(({ on, remark }) => ({ on: on ?? null, text: remark }))
+    .sort((a, b) => (a.on ?? '').localeCompare(b.on ?? ''));
+
+/** The same with the name taken out of everything that the knitter wrote. */
+const nameless = (full: Report, name: string): Report => {
+  const said = withoutName(name);
+  return {
+    ...full,
+    title: said(full.title),
+    pattern: said(full.pattern),
+    size: full.size === null ? null : said(full.size),
+    rows: full.rows.map((row) => ({ ...row, name: said(row.name) })),
+    yarns: full.yarns.map((yarn) => ({
+      ...yarn,
+      name: said(yarn.name),
+      dyeLots: yarn.dyeLots.map(said),
+    })),
+    changes: said(full.changes),
+    fitNotes: said(full.fitNotes),
+    remarks: full.remarks.map(({ on, text }) => ({ on, text: said(text) })),
+    photos: full.photos.map((photo) => ({ ...photo, caption: said(photo.caption) })),
+  };
+};
+
+/**
+ * Gathers the report of a garment. Body measurements and the wearer's name go in only where that is
+ * ticked; else the name is taken out of what the knitter wrote as well. Fails as `askForecast` does.
+ */
+export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result<Report> => {
+  const asked = askForecast(record);
+  if (!asked.ok) return asked;
+  const made = given.forecast ?? forecast(asked.value);
+  const chosen = new Set(record.report?.photos ?? []);
+  const withBody = given.body ?? record.report?.body ?? false;
+  const measured = rowsOf(record, made);
+  const full: Report = {
+    title: record.name,
+    pattern: record.pattern.name,
+    size: record.pattern.chosen ?? null,
+    needleMm: record.needleMm ?? null,
+    stitch: record.stitch,
+    finishedOn: record.finished?.on ?? null,
+    washing: record.plan.washing,
+    drying: record.plan.drying,
+    gauge: gaugeOf(record, made),
+    patternGauge: record.pattern.gauge ?? null,
+    ...measured,
+    states: GOT_STATES.filter((state) => measured.rows.some(({ got }) => got[state] !== undefined)),
+    ...yarnUsed(record),
+    hours: hoursOf(record),
+    changes: record.report?.changes ?? '',
+    fitNotes: record.report?.fitNotes ?? '',
+    remarks: outcomeRemarks(record),
+    photos: (record.photos ?? []).filter(({ id }) => chosen.has(id)),
+    body: withBody ? bodyOf(record) : null,
+  };
+  return ok(withBody ? full : nameless(full, record.wearer.name));
+};
