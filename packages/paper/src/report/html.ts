@@ -19,6 +19,7 @@ h1 { line-height: 1.2; } h2 { margin: 2rem 0 0.5rem; }
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
 th, td { text-align: end; padding: 0.3rem 0.5rem; border-bottom: 1px solid #8886; vertical-align: top; }
 th:first-child, td:first-child { text-align: start; padding-inline-start: 0; font-weight: normal; }
+td { white-space: nowrap; }
 thead th { font-weight: normal; opacity: 0.8; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 0.25rem 1.25rem; }
 dt { opacity: 0.8; } dd { margin: 0; }
