@@ -85,7 +85,6 @@ describe('askRoutes', () => {
     const { forecast: _, ...question } = asked(bare);
     expect(question).toMatchObject({
       people: [],
-      progress: [],
       repeat: null,
       stock: null,
       by: null,
@@ -94,6 +93,7 @@ describe('askRoutes', () => {
       weights: { fit: 1, time: 0.5, yarn: 0.5 },
     });
     expect(routesAssumed(changed(bare))).toEqual([
+      'How much is knit is not entered: the garment was dried as a whole, so that all of it is (progress).',
       'Hours for knitting are not entered: 1 hour on each day from Monday to Friday and 2 on the others are assumed (pace.hours).',
       'How long another skein takes is not entered: 7 days are assumed (pace.shopDays).',
       'What counts is not entered: fit counts twice as much as time, or as yarn (plan.weights).',
@@ -103,6 +103,19 @@ describe('askRoutes', () => {
 
   it('R87: a pace without days for another skein means that there is none', () => {
     expect(asked(({ pace }) => delete pace?.shopDays).pace.shopDays).toBeNull();
+  });
+
+  it('R87: a garment that was measured as a whole is knit, one that never was is not begun', () => {
+    const told = asked((record) => delete record.progress).progress;
+    expect(told.length).toBeGreaterThan(1);
+    expect(told.every(({ share }) => share === 1)).toBe(true);
+    const never: Change = (record) => {
+      delete record.progress;
+      delete record.finished;
+      record.outcomes = [];
+    };
+    expect(asked(never).progress).toEqual([]);
+    expect(routesAssumed(changed(never))).toEqual([]);
   });
 
   it('R86: it was dried when a drying came to its end, it is finished, or it was measured since', () => {

@@ -1,11 +1,13 @@
+import { outlineOf } from '@dryflat/engine/garment';
 import type { RoutesQuestion } from '@dryflat/engine/routes';
 import { type Fault, fail, mm, ok, type Result } from '@dryflat/engine/units';
 import { askForecast } from '../ask/ask-forecast.ts';
 import { fault, isDoubt } from '../check/doubt.ts';
 import { faultsOf } from '../check/faults-of.ts';
-import type { GarmentRecord, Outcome, Person } from '../schema/index.ts';
+import type { GarmentRecord, Person } from '../schema/index.ts';
 import { day } from '../schema/parts.ts';
 import { USUAL_PACE, USUAL_WEIGHTS } from './usual.ts';
+import { isWhole, wasDried } from './was-dried.ts';
 import { weighedSwatches } from './weighed-swatches.ts';
 import { yarnStock } from './yarn-stock.ts';
 
@@ -50,7 +52,7 @@ const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'for
   wearer: record.wearer.name,
   people: (record.people ?? []).map(personToFit),
   tables: true,
-  progress: (record.progress ?? []).map(({ piece, share }) => ({ piece, share })),
+  progress: progressOf(record),
   dried: wasDried(record),
   repeat: repeatOf(record),
   weighed: weighedSwatches(record.evidence),
@@ -62,20 +64,19 @@ const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'for
   weights: { ...(record.plan.weights ?? USUAL_WEIGHTS) },
 });
 
+/** What is entered; all of it where nothing is, and the garment was measured or finished as a whole. */
+const progressOf = (record: GarmentRecord): RoutesQuestion['progress'] => {
+  if (record.progress !== undefined)
+    return record.progress.map(({ piece, share }) => ({ piece, share }));
+  if (!isWhole(record)) return [];
+  return outlineOf(record.kind, {}).pieces.map(({ name }) => ({ piece: name, share: 1 }));
+};
+
 const personToFit = ({ id, name, body }: Person): RoutesQuestion['people'][number] => ({
   id,
   name,
   body: body.map((each) => ({ body: each.landmark, mm: mm(each.mm), from: each.from.kind })),
 });
-
-/** Washed and dried once: a drying came to its end, it is finished, or it was measured since. */
-const wasDried = ({ dryings = [], finished, outcomes }: GarmentRecord): boolean =>
-  finished !== undefined ||
-  dryings.some(({ dried }) => dried !== undefined) ||
-  outcomes.some(wasMeasuredDry);
-
-const wasMeasuredDry = ({ washes, measured }: Outcome): boolean =>
-  washes > 0 || measured.some(({ state }) => /^(dried|worn|rewashed)$/.test(state));
 
 const repeatOf = ({ pattern: { repeat } }: GarmentRecord): RoutesQuestion['repeat'] =>
   repeat === undefined ? null : { stitches: repeat.stitches, plus: repeat.plus };

@@ -1,4 +1,5 @@
 import type { GarmentRecord, Pace, Weights } from '../schema/index.ts';
+import { isWhole } from './was-dried.ts';
 
 /** An hour on each day from Monday to Friday, two on the others: assumption, for a record without a pace. */
 const USUAL_HOURS = [1, 1, 1, 1, 1, 2, 2] as const;
@@ -16,14 +17,22 @@ export const USUAL_PACE: Pace = {
 };
 
 /** What the record does not say about routes and was taken as usual, a sentence each. */
-export const routesAssumed = ({ pace, plan }: GarmentRecord): string[] => [
-  ...(pace === undefined
-    ? [
-        'Hours for knitting are not entered: 1 hour on each day from Monday to Friday and 2 on the others are assumed (pace.hours).',
-        `How long another skein takes is not entered: ${USUAL_SHOP_DAYS} days are assumed (pace.shopDays).`,
-      ]
-    : []),
-  ...(plan.weights === undefined
-    ? ['What counts is not entered: fit counts twice as much as time, or as yarn (plan.weights).']
-    : []),
-];
+export const routesAssumed = (record: GarmentRecord): string[] => {
+  const { pace, plan, progress } = record;
+  return [
+    ...(progress === undefined && isWhole(record)
+      ? [
+          'How much is knit is not entered: the garment was dried as a whole, so that all of it is (progress).',
+        ]
+      : []),
+    ...(pace === undefined
+      ? [
+          'Hours for knitting are not entered: 1 hour on each day from Monday to Friday and 2 on the others are assumed (pace.hours).',
+          `How long another skein takes is not entered: ${USUAL_SHOP_DAYS} days are assumed (pace.shopDays).`,
+        ]
+      : []),
+    ...(plan.weights === undefined
+      ? ['What counts is not entered: fit counts twice as much as time, or as yarn (plan.weights).']
+      : []),
+  ];
+};

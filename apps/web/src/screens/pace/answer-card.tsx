@@ -41,6 +41,11 @@ const rangeWords = ({ done: { p05, p50, p95 } }: PaceForecast): string => {
   return p50 === null ? `${ends}.` : `Done by then as likely as not, and ${ends}.`;
 };
 
+const workWords = ({ hours }: PaceForecast): string =>
+  hours.p95 === 0
+    ? 'No work is left.'
+    : `Work that is left: ${hoursRange(hours)} at your hands, drying not counted.`;
+
 /** Notices that are shown beside what they are about. */
 const ELSEWHERE = /^(rest|past-date|order-)/;
 
@@ -64,10 +69,7 @@ const Answer = ({ forecast, pending }: { forecast: PaceForecast; pending: boolea
         label={`Chance of being done, day by day. ${main}: ${rangeWords(forecast)}`}
       />
       <CurveKey wanted={by !== null && by >= from} />
-      <p>
-        Work that is left: <strong>{hoursRange(forecast.hours)}</strong> at your hands, drying not
-        counted.
-      </p>
+      <p>{workWords(forecast)}</p>
       <Told
         label="What to know of it"
         notices={forecast.notices.filter(({ code }) => !ELSEWHERE.test(code))}

@@ -4,6 +4,7 @@ import { useMemo } from 'react';
 import { Card, ParsedField, SectionFaults } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { pieceWord } from '../mat/mat-words.ts';
+import { assumedOf } from '../result/assumed.ts';
 import { today } from '../result/today.ts';
 
 const PERCENT = /^(\d{1,3}(?:[.,]\d)?)\s*%?$/;
@@ -32,6 +33,11 @@ export const ProgressCard = () => {
   const pieces = useMemo(() => outlineOf(record.kind, {}).pieces, [record.kind]);
   return (
     <Card title="How much is knit">
+      {assumedOf(record, 'progress').map((each) => (
+        <p key={each} className="df-soft">
+          {each}
+        </p>
+      ))}
       <div className="df-three">
         {pieces.map(({ name, copies }) => (
           <ParsedField<number>
