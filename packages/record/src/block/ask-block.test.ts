@@ -72,3 +72,17 @@ test('R73: without a length there is nothing to lay out, and that is said', () =
   expect(made.ok).toBe(false);
   if (!made.ok) expect(made.faults[0]?.mend).not.toBe('');
 });
+
+test('R74: a cardigan’s front, whose sizes are drawn on the back, has a plan of its own', () => {
+  const pieces = asked('child-cardigan').pieces;
+  const [front, back] = ['front', 'back'].map((of) => pieces.find(({ name }) => name === of)!);
+  const size = (piece: typeof front, landmark: string) =>
+    piece!.dimensions.find((each) => each.landmark === landmark)?.targetMm ?? Number.NaN;
+  expect(front!.wanted).toHaveLength(front!.outline.length);
+  expect(size(front, 'body-length')).toBeCloseTo(size(back, 'body-length'), 6);
+  // Half of the back, less half of the band where there is one.
+  expect(size(front, 'hem')).toBeLessThanOrEqual(size(back, 'hem') / 2 + 1e-6);
+  expect(size(front, 'hem')).toBeGreaterThan(size(back, 'hem') / 3);
+  const sewn = asked('child-cardigan', { sewn: true }).pieces.map(({ name }) => name);
+  expect(sewn).not.toContain('front');
+});

@@ -20,6 +20,7 @@ import {
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import { askForecast } from '../ask/ask-forecast.ts';
 import type { GarmentRecord } from '../schema/index.ts';
+import { dimensionsByDrawing } from './by-drawing.ts';
 import { alike, flattened } from './flattened.ts';
 import { afterMat, fabricOnMat, restDoubt } from './wet-fabric.ts';
 
@@ -77,9 +78,12 @@ const piecesToBlock = (
     question.kind,
     sizes((each) => each.pinnedMm ?? each.targetMm),
   ).pieces;
+  const sizedBack = rest.some((piece) => piece.name === 'back' && isSized(piece));
   return rest.flatMap((lying) => {
     const goal = wanted.find(({ name }) => name === lying.name);
-    if (goal === undefined || !lying.dimensions.some(({ assumed }) => !assumed)) return [];
+    // Sewn, the fronts lie on the back.
+    const asBack = !isSized(lying) && lying.name === 'front' && sizedBack && !sewn;
+    if (goal === undefined || !(isSized(lying) || asBack)) return [];
     const { points, edges } = flattened(lying);
     return [
       {
@@ -88,7 +92,7 @@ const piecesToBlock = (
         edges: edges.map((edge) => onMat(edge, sewn)),
         layers: sewn ? 2 : 1,
         wanted: alike(lying, goal) ? flattened(goal).points : null,
-        dimensions: dimensionsOf(lying, goal),
+        dimensions: asBack ? dimensionsByDrawing(lying, goal) : dimensionsOf(lying, goal),
         zones: ribbingOf(lying, question, gauge),
         fabric: fabricOnMat(question, gauge, question.stitch),
         restLogSd: restDoubt(gauge),
@@ -97,6 +101,9 @@ const piecesToBlock = (
     ];
   });
 };
+
+const isSized = ({ dimensions }: OutlinePiece): boolean =>
+  dimensions.some(({ assumed }) => !assumed);
 
 const ON_MAT: Readonly<Record<SewnEdge, EdgeKind>> = {
   'cast-on': 'cast-on',
