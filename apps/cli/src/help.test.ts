@@ -12,8 +12,10 @@ import {
   FORECAST,
   NEW,
   OVERVIEW,
+  PACE,
   PRINT,
   REPORT,
+  ROUTES,
   SCHEMA,
 } from './help/pages.ts';
 import { dryflat, emptyFolder, words } from './testing/dryflat.ts';
@@ -26,6 +28,8 @@ const PAGES = {
   REPORT,
   DRY,
   COUNTS,
+  ROUTES,
+  PACE,
   CHECK,
   NEW,
   EXAMPLE,
@@ -38,6 +42,8 @@ const COMMANDS = [
   'report',
   'dry',
   'counts',
+  'routes',
+  'pace',
   'check',
   'new',
   'example',

@@ -7,11 +7,19 @@ import type { Surroundings } from './surroundings.ts';
 
 const installed = createRequire(import.meta.url);
 
+/** Of this place, not of Greenwich. */
+const today = (): string => {
+  const now = new Date();
+  const day = new Date(now.getTime() - now.getTimezoneOffset() * 60_000);
+  return day.toISOString().slice(0, 10);
+};
+
 const surroundings: Surroundings = {
   read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
   write: (path, content, replace) => writeFile(path, content, { flag: replace ? 'w' : 'wx' }),
   font: (file) => readFile(installed.resolve(file)),
   random: Math.random,
+  today,
   colours: wantsColours(process.stdout.isTTY === true, process.env),
 };
 

@@ -7,6 +7,7 @@ const surroundings: Surroundings = {
   write: () => Promise.reject(new TypeError('another bug')),
   font: () => Promise.reject(new TypeError('a third bug')),
   random: () => 0,
+  today: () => '2031-01-13',
   colours: false,
 };
 

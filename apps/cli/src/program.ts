@@ -8,8 +8,10 @@ import { exampleCommand } from './commands/example.ts';
 import { type ForecastFlags, forecastCommand } from './commands/forecast.ts';
 import type { OutputFlags } from './commands/give.ts';
 import { type NewFlags, newCommand } from './commands/new.ts';
+import { type PaceFlags, paceCommand } from './commands/pace.ts';
 import { type PrintFlags, printCommand } from './commands/print.ts';
 import { type ReportFlags, reportCommand } from './commands/report.ts';
+import { type RoutesFlags, routesCommand } from './commands/routes.ts';
 import { schemaCommand } from './commands/schema.ts';
 import {
   BLOCK,
@@ -20,8 +22,10 @@ import {
   FORECAST,
   NEW,
   OVERVIEW,
+  PACE,
   PRINT,
   REPORT,
+  ROUTES,
   SCHEMA,
 } from './help/pages.ts';
 import type { Ending, Surroundings } from './surroundings.ts';
@@ -126,6 +130,36 @@ const addReport = (program: Command, surroundings: Surroundings, finish: Finish)
       finish(await reportCommand(file, flags, surroundings)),
     );
 
+const addRoutes = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('routes')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('what to do now, in hours, yarn and chance')
+    .description(ROUTES.trim())
+    .option('--json', 'one JSON object instead of the list')
+    .option('--today <DAY>', 'the day to plan from, like 2031-04-09; else the file’s, else today')
+    .option('--units <cm|in>', 'unit of the printed lengths', 'cm')
+    .option('--words <us|uk>', 'American or British words of the craft', 'us')
+    .option('--seed <N>', 'start of the random draws', '1')
+    .option('--draws <N>', 'number of random draws', '10000')
+    .action(async (file: string, flags: RoutesFlags) =>
+      finish(await routesCommand(file, flags, surroundings)),
+    );
+
+const addPace = (program: Command, surroundings: Surroundings, finish: Finish) =>
+  program
+    .command('pace')
+    .argument('<FILE>', 'a garment record, or - for standard input')
+    .summary('when it is done, and what takes the days')
+    .description(PACE.trim())
+    .option('--json', 'one JSON object instead of the list')
+    .option('--today <DAY>', 'the day to plan from, like 2031-04-09; else the file’s, else today')
+    .option('--calendar <FILE>', 'a calendar file (.ics) with a day for the end of each step, too')
+    .option('--force', 'replace a calendar file that is there')
+    .action(async (file: string, flags: PaceFlags) =>
+      finish(await paceCommand(file, flags, surroundings)),
+    );
+
 const addCheck = (program: Command, surroundings: Surroundings, finish: Finish) =>
   program
     .command('check')
@@ -205,6 +239,8 @@ export const runProgram = async (
   addReport(program, surroundings, finish);
   addDry(program, surroundings, finish);
   addCounts(program, surroundings, finish);
+  addRoutes(program, surroundings, finish);
+  addPace(program, surroundings, finish);
   addCheck(program, surroundings, finish);
   addNew(program, surroundings, finish);
   addExample(program, surroundings, finish);

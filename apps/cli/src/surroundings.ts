@@ -8,6 +8,8 @@ export interface Surroundings {
   readonly font: (file: string) => Promise<Uint8Array>;
   /** From 0 up to but not including 1. */
   readonly random: () => number;
+  /** The day by the clock on the wall, ISO 8601. */
+  readonly today: () => string;
   /** Whether standard output shows colours. */
   readonly colours: boolean;
 }

@@ -78,20 +78,6 @@ more than one page is numbered: out-1.svg, out-2.svg.
 The same file and options give the same bytes.
 `;
 
-export const REPORT = `
-Says what came of a garment: size, gauge in each state, lengths wanted, forecast
-and got side by side, yarn, time, changes, fit, and the photos that were chosen.
-Printed as Markdown, or written to files.
-
-  $ dryflat example hayloft-pullover -o pullover.json
-  $ dryflat report pullover.json
-  $ dryflat report pullover.json --html report.html --pdf report.pdf
-
-Body measurements and the wearer's name are private: they are left out, and the
-name is taken out of every text, unless report.body of the file is true or you
-add --with-body. A number of a body that you wrote into a text yourself stays.
-`;
-
 export const DRY = `
 Tells of the last drying in the file when it is dry, as a range; when to weigh,
 turn and look; what the scale shows when it is dry; and how sure that is after
@@ -125,6 +111,48 @@ In --json pieces[].lines are the instructions and pieces[].steps the same as
 data; pieces[].measures[].errorMm is what a count measures less what is wanted;
 instructions[].lines[] have each line as printed (theirs) and recounted (mine),
 or instructions[].faults what cannot be read, with its line.
+`;
+
+export const REPORT = `
+Says what came of a garment: size, gauge in each state, lengths wanted, forecast
+and got side by side, yarn, time, changes, fit, and the photos that were chosen.
+Printed as Markdown, or written to files.
+
+  $ dryflat example hayloft-pullover -o pullover.json
+  $ dryflat report pullover.json
+  $ dryflat report pullover.json --html report.html --pdf report.pdf
+
+Body measurements and the wearer's name are private: they are left out, and the
+name is taken out of every text, unless report.body of the file is true or you
+add --with-body. A number of a body that you wrote into a text yourself stays.
+`;
+
+export const ROUTES = `
+Lists what to do now, best first: go on, block gently or hard, rip a part back,
+begin again on another needle or in another size, add or take away, give it to
+somebody whom it fits, leave the yarn. Each with the chance that all of it
+fits, hours, yarn, and the chance of the date; then why the first is first,
+which cheap measurement is worth taking before, and what is not open and why.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat routes waistcoat.json --today 2031-01-13
+  $ dryflat routes waistcoat.json --today 2031-01-13 --json --seed 7
+
+What counts is plan.weights of the file: fit, time and yarn, each from 0 to 1.
+How much is knit is progress, yarn left is left, and hours are pace.
+The same file, day and seed give the same bytes.
+`;
+
+export const PACE = `
+Tells when it is done as planned: hours of work that are left, the likely end
+of each step, the chance day by day and of the date, which step takes the
+days, and the last day to ask for more yarn.
+
+  $ dryflat example waistcoat -o waistcoat.json
+  $ dryflat pace waistcoat.json --today 2031-01-13
+  $ dryflat pace waistcoat.json --today 2031-01-13 --calendar waistcoat.ics
+
+Hours for knitting, days away and timed rows are pace of the file.
 `;
 
 export const CHECK = `

@@ -6,6 +6,7 @@ import { type Aim, edgeMoved, firstAim, indexOf, withFactors } from './aim.ts';
 import {
   type Bench,
   type Draft,
+  edgeWord,
   mmToken,
   nothing,
   type Opened,
@@ -15,15 +16,13 @@ import {
 } from './draft.ts';
 import { finishing } from './drying.ts';
 
-const EDGE: Readonly<Record<PartName, readonly [landmark: string, word: string]>> = {
-  body: ['hem', 'hem'],
-  sleeve: ['cuff', 'cuffs'],
-};
+/** The width of the edge that rows are added to. */
+const EDGE: Readonly<Record<PartName, string>> = { body: 'hem', sleeve: 'cuff' };
 
 /** Stitches around the edge that rows are added to: its own width, else the widest that is known. */
 const edgeStitches = (bench: Bench, part: PartName): number => {
   const { luck } = bench;
-  const own = indexOf(bench, EDGE[part][0]);
+  const own = indexOf(bench, EDGE[part]);
   const widths = luck.known.model.measurements.flatMap(({ wanted }, at) =>
     wanted.direction === 'width' ? [luck.median.there[at]!] : [],
   );
@@ -59,7 +58,7 @@ const rowsOf = (bench: Bench, mm: number): number =>
 
 /** Rows at the lower edge, added or taken off; a change of length without ripping what is above. */
 const openRows = (bench: Bench, part: PartName): Opened => {
-  const [, edge] = EDGE[part];
+  const edge = edgeWord(bench, part);
   const aim = firstAim(bench, 'length', part);
   if (aim === undefined)
     return nothing(

@@ -1,7 +1,7 @@
 import type { ForecastQuestion } from '../../garment/index.ts';
 import type { Judgement } from '../knit/judge.ts';
 import type { Luck, Make } from '../knit/luck.ts';
-import type { KnitPiece } from '../knit/pieces.ts';
+import type { KnitPiece, PartName } from '../knit/pieces.ts';
 import type { Judged } from '../knit/targets.ts';
 import type { Work } from '../price/work.ts';
 import type { RouteCount, RouteKind, RouteLeftOut, RoutesQuestion } from '../types.ts';
@@ -63,3 +63,16 @@ export const percent = (p: number): string =>
   p < 0.01 ? 'under 1 %' : p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`;
 
 export const mmToken = (value: number): string => `{mm:${value.toFixed(1)}}`;
+
+/** What a part is called: the piece itself where the garment is one piece. */
+export const partWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): string => {
+  if (part === 'sleeve') return 'sleeves';
+  const [first] = pieces;
+  return first !== undefined && pieces.length === 1 ? first.name : 'body';
+};
+
+/** What its lower edge is called. */
+export const edgeWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): string => {
+  if (part === 'sleeve') return 'cuffs';
+  return pieces.length === 1 ? 'cast-on edge' : 'hem';
+};

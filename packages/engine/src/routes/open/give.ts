@@ -29,7 +29,7 @@ const fromTable = (table: BodyTable): PersonToFit[] =>
 
 const nameOf = (person: PersonToFit): string =>
   person.id.startsWith('table:')
-    ? `Finish it for somebody of the published size ${person.name.replace(': size', ',')}`
+    ? `Finish it for a body of the published sizes: ${person.name}`
     : `Finish it for ${person.name}`;
 
 const candidate = (bench: Bench, person: PersonToFit): Candidate | null => {

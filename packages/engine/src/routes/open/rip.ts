@@ -17,13 +17,13 @@ import {
   type Draft,
   nothing,
   type Opened,
+  partWord,
   percent,
   spoken,
   together,
 } from './draft.ts';
 
 const PARTS: readonly PartName[] = ['body', 'sleeve'];
-const NAME: Readonly<Record<PartName, string>> = { body: 'body', sleeve: 'sleeves' };
 
 /** Knit on from where `stays` is kept of the pieces of a part; everything else goes on as it is. */
 const knitOn = (
@@ -70,8 +70,8 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
     id: `rip-length:${part}`,
     kind: 'rip-length',
     name: reachesIt
-      ? `Rip the ${NAME[part]} back to ${back}, and go on with ${goOn}`
-      : `Knit the ${NAME[part]} with ${goOn} before the top shaping`,
+      ? `Rip the ${partWord(bench, part)} back to ${back}, and go on with ${goOn}`
+      : `Knit the ${partWord(bench, part)} with ${goOn} before the top shaping`,
     makes,
     work: knitOn(bench, makes, part, ({ belowUnderarm }) => belowUnderarm),
     counts: [
@@ -88,7 +88,7 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
 };
 
 const openLength = (bench: Bench, part: PartName): Opened => {
-  const name = `Longer or shorter ${NAME[part]}`;
+  const name = `Longer or shorter ${partWord(bench, part)}`;
   const aim = firstAim(bench, 'length', part);
   if (aim === undefined)
     return nothing('rip-length', name, 'No length of it that is wanted is likely to miss.');
@@ -134,7 +134,7 @@ const ripWidth = (bench: Bench, part: PartName, all: readonly Recounted[]): Draf
   return draft(bench, {
     id: `rip-width:${part}`,
     kind: 'rip-width',
-    name: `Rip the ${NAME[part]} back to row ${row} and work ${fewer} increases, to ${count} stitches at the ${spoken(aim.fit.landmark)}`,
+    name: `Rip the ${partWord(bench, part)} back to row ${row} and work ${fewer} increases, to ${count} stitches at the ${spoken(aim.fit.landmark)}`,
     makes,
     work: knitOn(bench, makes, part, ({ inRibbing }) => inRibbing),
     counts: [
@@ -152,7 +152,7 @@ const ripWidth = (bench: Bench, part: PartName, all: readonly Recounted[]): Draf
 };
 
 const openWidth = (bench: Bench, part: PartName): Opened => {
-  const name = `More or fewer increases in the ${NAME[part]}`;
+  const name = `More or fewer increases in the ${partWord(bench, part)}`;
   const out = (why: string) => nothing('rip-width', name, why);
   const begun = shareOfPart(bench.pieces, bench.question.progress, part);
   if (begun === 0) return out('It is not begun: choose its size before casting on.');
@@ -180,7 +180,7 @@ const ownPart = (landmark: string, part: PartName): boolean =>
   SLEEVE.has(landmark) === (part === 'sleeve');
 
 const openAgain = (bench: Bench, part: PartName): Opened => {
-  const name = `Knit the ${NAME[part]} again`;
+  const name = `Knit the ${partWord(bench, part)} again`;
   const out = (why: string) => nothing('re-knit', name, why);
   if (!bench.pieces.some((piece) => piece.part === part)) return out('It has none.');
   if (!bench.pieces.some((piece) => piece.part !== part))

@@ -258,7 +258,7 @@ const openNeedle = (bench: Bench, way: 1 | -1, seed: number): Opened => {
   const because =
     from === 'evidence'
       ? 'What was measured on this needle says what it gives.'
-      : 'What it gives is taken from a usual step of the gauge, half of it as doubt: swatch on it first.';
+      : 'What it gives is taken from a usual step of the gauge, half of it as doubt: knit a swatch on it first.';
   return {
     drafts: [
       {

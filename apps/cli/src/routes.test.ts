@@ -1,0 +1,246 @@
+import { rmSync, writeFileSync } from 'node:fs';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { EXAMPLES, findExample, type GarmentRecord, writeRecord } from '@dryflat/record';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { routesCommand } from './commands/routes.ts';
+import { widthOf } from './print/text.ts';
+import { runProgram } from './program.ts';
+import type { Surroundings } from './surroundings.ts';
+import { dryflat, emptyFolder } from './testing/dryflat.ts';
+
+const waistcoat = (): GarmentRecord =>
+  structuredClone(findExample('waistcoat')?.record ?? expect.fail('no example'));
+
+let cwd: string;
+beforeAll(() => {
+  cwd = emptyFolder();
+  writeFileSync(join(cwd, 'good.json'), writeRecord(waistcoat()));
+  writeFileSync(join(cwd, 'there.ics'), 'kept');
+});
+afterAll(() => rmSync(cwd, { recursive: true }));
+
+const DAY = ['--today', '2031-01-13'] as const;
+
+/** Runs in this process, on fewer draws: the same program without the start of Node. */
+const surroundings = (record: GarmentRecord): Surroundings => ({
+  read: async (path) => (path === '-' ? writeRecord(record) : readFile(join(cwd, path), 'utf8')),
+  write: (path, content, replace) =>
+    writeFile(join(cwd, path), content, { flag: replace ? 'w' : 'wx' }),
+  font: () => Promise.reject(new Error('no font is asked for')),
+  random: () => 0,
+  today: () => '2031-01-13',
+  colours: false,
+});
+const FLAGS = { units: 'cm', words: 'us', seed: '1', draws: '1000' } as const;
+
+describe('routes', () => {
+  it('C15: one JSON object, best first, with the keys that are promised', () => {
+    const { code, out, err } = dryflat(['routes', 'good.json', '--json', ...DAY], { cwd });
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const { routes, leftOut, valueOfInformation, sizes } = JSON.parse(out);
+    expect(routes.length).toBeGreaterThanOrEqual(12);
+    for (const route of routes)
+      expect(Object.keys(route)).toEqual(
+        expect.arrayContaining([
+          'name',
+          'chanceAllFit',
+          'worst',
+          'hours',
+          'yarnM',
+          'chanceOfYarn',
+          'chanceByDate',
+          'dominatedBy',
+          'reasons',
+        ]),
+      );
+    const scores = routes.map(({ score }: { score: number }) => score);
+    expect(scores).toEqual(scores.toSorted((a: number, b: number) => b - a));
+    const ids = new Set(routes.map(({ id }: { id: string }) => id));
+    for (const { hours, dominatedBy, reasons } of routes) {
+      expect(hours.p05).toBeLessThanOrEqual(hours.p50);
+      expect(hours.p50).toBeLessThanOrEqual(hours.p95);
+      expect(dominatedBy === null || ids.has(dominatedBy)).toBe(true);
+      expect(reasons.length).toBeGreaterThan(0);
+    }
+    expect(leftOut.length + valueOfInformation.length + sizes.length).toBeGreaterThan(10);
+    expect(out).not.toContain('{mm:');
+  });
+
+  it('C2: the same file, day and seed give the same bytes, read from a file or from standard input', () => {
+    const line = ['--draws', '2000', '--seed', '9', ...DAY];
+    const first = dryflat(['routes', 'good.json', ...line], { cwd });
+    const second = dryflat(['routes', '-', ...line], { input: writeRecord(waistcoat()) });
+    expect(second.out).toBe(first.out);
+    expect(first.code).toBe(0);
+  });
+
+  it.each(EXAMPLES.map(({ slug, record }) => [slug, record] as const))(
+    'C4: %s keeps within 80 columns, in both units and in both words',
+    async (_, record) => {
+      for (const [units, words] of [
+        ['cm', 'us'],
+        ['in', 'uk'],
+      ] as const) {
+        const { code, out, err } = await routesCommand(
+          '-',
+          { ...FLAGS, units, words },
+          surroundings(record),
+        );
+        expect({ code, err }).toEqual({ code: 0, err: '' });
+        expect(out.split('\n').filter((line) => widthOf(line) > 80)).toEqual([]);
+        expect(out).not.toContain('{mm:');
+        expect(out).toMatch(/comes\s+first\s+by\s+your\s+weights/);
+        if (words === 'uk') expect(out).not.toMatch(/\bgauge\b|\bswatch\b/i);
+      }
+    },
+  );
+
+  it('C15: says of no body more than the name of who has it', async () => {
+    const record = waistcoat();
+    const said = { ...surroundings(record) };
+    const { out } = await routesCommand('-', { ...FLAGS, json: true }, said);
+    for (const { routes } of [JSON.parse(out)])
+      for (const route of routes) expect(JSON.stringify(route)).not.toMatch(/bodyMm|"body"/);
+  });
+});
+
+describe('pace', () => {
+  it('C16: one JSON object: hours, days with their chances, the critical step', () => {
+    const { code, out, err } = dryflat(['pace', 'good.json', '--json', ...DAY], { cwd });
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const told = JSON.parse(out);
+    expect(told.from).toBe('2031-01-13');
+    expect(told.hours.p05).toBeLessThan(told.hours.p95);
+    const chances = told.days.map(({ cumulative }: { cumulative: number }) => cumulative);
+    expect(chances).toEqual(chances.toSorted((a: number, b: number) => a - b));
+    expect(told.critical[0].daysGained).toBeGreaterThan(0);
+    expect(told.date.by).toBe('2031-02-21');
+  });
+
+  it('C16: the list keeps within 80 columns, and the calendar has the end of it', () => {
+    const { code, out, err } = dryflat(['pace', 'good.json', '--calendar', 'new.ics', ...DAY], {
+      cwd,
+    });
+    expect({ code, err }).toEqual({ code: 0, err: 'Written to new.ics.\n' });
+    expect(out.split('\n').filter((line) => widthOf(line) > 80)).toEqual([]);
+    expect(out).toContain('What takes the days');
+  });
+});
+
+type Case = readonly [
+  what: string,
+  line: readonly string[],
+  change: (r: GarmentRecord) => void,
+  err: RegExp,
+];
+const same = () => {};
+const CASES: readonly Case[] = [
+  [
+    'a file that is not there',
+    ['routes', 'gone.json'],
+    same,
+    /^gone\.json: file: there is no such file/,
+  ],
+  [
+    'a day in words',
+    ['routes', '-', '--today', 'tomorrow'],
+    same,
+    /^dryflat routes: --today: this is no day of the calendar \(given: tomorrow\)\. Write it like/,
+  ],
+  [
+    'a day that no February has',
+    ['pace', '-', '--today', '2031-02-30'],
+    same,
+    /^dryflat pace: --today: /,
+  ],
+  [
+    'units that are none',
+    ['routes', '-', '--units', 'ft'],
+    same,
+    /^dryflat routes: --units: .*cm, in/,
+  ],
+  ['words that are none', ['routes', '-', '--words', 'fr'], same, /^dryflat routes: --words: /],
+  ['a seed in letters', ['routes', '-', '--seed', 'seven'], same, /^dryflat routes: --seed: /],
+  ['ten draws', ['routes', '-', '--draws', '10'], same, /^dryflat routes: --draws: .*from 1000/],
+  [
+    'three faults at once',
+    ['routes', '-', '--draws', '0', '--seed', '-1x', '--units', 'm'],
+    same,
+    /^(dryflat routes: .*\n){3}$/,
+  ],
+  [
+    'an option of another command',
+    ['pace', '-', '--svg', 'x'],
+    same,
+    /^dryflat: unknown option '--svg'/,
+  ],
+  [
+    'a calendar that is there',
+    ['pace', '-', '--calendar', 'there.ics'],
+    same,
+    /^there\.ics: file: there is a file of that name/,
+  ],
+  ['a text that is no record', ['routes', 'there.ics'], same, /^there\.ics: /],
+  [
+    'no size chosen',
+    ['routes', '-'],
+    ({ pattern }) => delete pattern.chosen,
+    /^standard input: pattern\.chosen: no size is chosen/,
+  ],
+  [
+    'no weight at all',
+    ['routes', '-'],
+    ({ plan }) => {
+      plan.weights = { fit: 0, time: 0, yarn: 0 };
+    },
+    /weights.*: nothing counts/,
+  ],
+  [
+    'more than a whole piece',
+    ['routes', '-'],
+    (r) => {
+      r.progress = [{ piece: 'back', share: 1.5 }];
+    },
+    /^standard input: progress\[0\]\.share: /,
+  ],
+  [
+    'a day of thirty hours',
+    ['pace', '-'],
+    (r) => {
+      r.pace = { log: [], hours: [30, 1, 1, 1, 1, 1, 1], away: [] };
+    },
+    /^standard input: pace\.hours\[0\]: /,
+  ],
+  [
+    'stitches in no time',
+    ['pace', '-'],
+    (r) => {
+      r.pace = {
+        log: [{ id: 'a', minutes: 0, stitches: 5, fabric: 'plain' }],
+        hours: [1, 1, 1, 1, 1, 1, 1],
+        away: [],
+      };
+    },
+    /^standard input: pace\.log\[0\]\.minutes: /,
+  ],
+  [
+    'yarn left of a yarn that is not there',
+    ['routes', '-'],
+    (r) => {
+      r.left = [{ yarn: 'none', massG: 5 }];
+    },
+    /^standard input: left\[0\]\.yarn: /,
+  ],
+];
+
+it.each(CASES)(
+  'C1: %s is told in a line for each fault, and nothing else is done',
+  async (_, line, change, wanted) => {
+    const record = waistcoat();
+    change(record);
+    const { code, out, err } = await runProgram(line, surroundings(record));
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toMatch(wanted);
+  },
+);
