@@ -46,8 +46,8 @@ describe('even spacing', () => {
         const sums = gaps
           .slice(0, groups - length + 1)
           .map((_, i) => gaps.slice(i, i + length).reduce((a, b) => a + b, 0));
-        // Two boundaries, each within half a unit of its ideal place, are off by one together; the
-        // largest and the smallest stretch by two at most, and by one where no boundary is at a half.
+        // Both ends of a stretch are within half a unit of their ideal places, so its length is within
+        // one, and whole: two lengths at most, next to each other.
         expect(spread(sums)).toBeLessThanOrEqual(1);
       }
     }

@@ -25,4 +25,11 @@ export { stitchesIn, tidySteps } from './tidy.ts';
 export type * from './types.ts';
 export type { Words } from './words.ts';
 export { type WriteOptions, writeCounts } from './write-counts.ts';
-export { writeBand, writeHeel, writePickUp, writeShortRows, writeSpacing } from './write-plans.ts';
+export {
+  writeBand,
+  writeHeel,
+  writePickUp,
+  writeRowSpacing,
+  writeShortRows,
+  writeSpacing,
+} from './write-plans.ts';

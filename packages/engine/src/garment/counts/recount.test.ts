@@ -68,7 +68,7 @@ describe('a pattern at another gauge', () => {
     expect(lines[3]).toMatchObject({ mine: [{ kind: 'work', extent: { toMm: 370 } }] });
   });
 
-  it('CN11: widths stay within one stitch and a half of the pattern’s at each edge, lengths within two rows', () => {
+  it('CN11: widths stay within one stitch and a half of the pattern’s at each edge, lengths within six rows', () => {
     const mine = fc.record({
       s: fc.double({ min: 4, max: 6.2, noNaN: true }),
       r: fc.double({ min: 3, max: 5.2, noNaN: true }),
@@ -81,13 +81,30 @@ describe('a pattern at another gauge', () => {
           // Half a stitch for the cast-on, half for the running total of each of two edges, one for the
           // centre, whose count has to be even where the rest is.
           if (line.stitches) expect(Math.abs(line.stitches.errorMm)).toBeLessThanOrEqual(3 * s);
-          // Half a row of rounding, and a row that a line takes whether there is room for it or not.
-          expect(Math.abs(line.rows.errorMm)).toBeLessThanOrEqual(2 * r);
+          // Half a row of rounding, a row that a line takes whether there is room for it or not, and four
+          // that shaping may borrow from the plain rows after it.
+          expect(Math.abs(line.rows.errorMm)).toBeLessThanOrEqual(5.5 * r);
         }
         return true;
       }),
       { numRuns: 100 },
     );
+  });
+
+  it('CN11: what is borrowed for shaping on right-side rows is given back by the plain rows after it', () => {
+    const found = recount(
+      read(
+        'Cast on 100. Decrease 1 each end every 2nd row 9 times. Work 40 rows. Bind off remaining.',
+      ),
+      gauge(5, 4),
+      gauge(4.5, 4),
+    );
+    if (!found.ok) throw new Error(JSON.stringify(found.faults));
+    expect(found.value.steps.slice(1, 3)).toMatchObject([
+      { every: 2, times: 10 },
+      { extent: { rows: 38 } },
+    ]);
+    expect(found.value.lines.at(-1)!.rows).toEqual({ theirs: 58, mine: 58, errorMm: 0 });
   });
 
   it('CN11: a repeat is kept where stitches are cast on', () => {

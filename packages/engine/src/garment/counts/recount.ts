@@ -1,10 +1,9 @@
 import { type Fault, fail, ok, type Result } from '../../units/index.ts';
 import { countFor } from './count-for.ts';
-import { evenGaps } from './even-gaps.ts';
 import { fabricOf } from './fabric-rows.ts';
+import { boundOver, decreased, plain, spanOf } from './recount-shape.ts';
 import { runningCounts } from './running-counts.ts';
-import { scheduled, takesTwoRows } from './schedule.ts';
-import { spaceRows } from './space-rows.ts';
+import { scheduled } from './schedule.ts';
 import type { Pitch, Repeat, Shape, ShapedEdge, Step } from './types.ts';
 import { lengthFaults } from './whole.ts';
 
@@ -62,9 +61,6 @@ const goOn = (where: Where, rows: number, gauges: Gauges): number => {
   return Math.max(0, toRow(where.theirRows, gauges) - where.myRows);
 };
 
-const spanOf = (step: Shape): number =>
-  step.first + (step.times - 1) * step.every + (takesTwoRows(step) ? 1 : 0);
-
 /** Rows that a step takes when `at` are worked. */
 const rowsIn = (step: Step, at: number, row: number): number => {
   if (step.kind === 'shape') return spanOf(step);
@@ -76,9 +72,6 @@ const rowsIn = (step: Step, at: number, row: number): number => {
     ? Math.max(1, Math.round(extent.mm / row))
     : Math.max(0, Math.round(extent.toMm / row) - at);
 };
-
-const plain = (rows: number, fabric: 'rib' | 'main' = 'main'): Step[] =>
-  rows > 0 ? [{ kind: 'work', fabric, extent: { rows } }] : [];
 
 const workOver = (step: Extract<Step, { kind: 'work' }>, where: Where, gauges: Gauges): Step[] => {
   const { extent } = step;
@@ -97,61 +90,6 @@ const edgeTotal = (step: Shape, where: Where, { theirs, mine }: Gauges): number 
   edge.theirs += sign * step.stitches * step.times;
   edge.mine = Math.round((edge.theirs * theirs.stitch) / mine.stitch);
   return Math.max(0, sign * (edge.mine - before));
-};
-
-/** Several amounts one after the other, every second row; like ones together. */
-const inSteps = (step: Shape, amounts: readonly number[]): Shape[] => {
-  const found: Shape[] = [];
-  for (const stitches of amounts.filter((amount) => amount > 0)) {
-    const last = found.at(-1);
-    if (last?.stitches === stitches) found[found.length - 1] = { ...last, times: last.times + 1 };
-    else found.push({ ...step, stitches, first: 1, every: 2, times: 1 });
-  }
-  return found;
-};
-
-/** Single edges: the first at once, the next each on the second row after. */
-const singles = (step: Shape, amounts: readonly number[]): Step[] =>
-  inSteps(step, amounts).map((each, i) => {
-    if (i > 0) return { ...each, first: 2 };
-    return each.times === 1 ? { ...each, every: 1 } : each;
-  });
-
-const boundOver = (step: Shape, total: number, rows: number): Step[] => {
-  const two = takesTwoRows(step);
-  const times = Math.max(1, Math.min(total, two ? Math.round(rows / 2) : Math.ceil(rows / 2)));
-  const amounts = [...evenGaps(total, times)].sort((a, b) => b - a);
-  const steps = two ? inSteps(step, amounts) : singles(step, amounts);
-  const used = two ? 2 * times : 2 * times - 1;
-  return [...steps, ...plain(rows - used)];
-};
-
-const onRows = (rows: number): 'any' | 'right-side' => (rows % 2 === 0 ? 'right-side' : 'any');
-
-const decreased = (step: Shape, total: number, rows: number): Step[] => {
-  const each = Math.max(1, Math.ceil(total / Math.max(1, rows)));
-  const times = Math.max(1, Math.round(total / each));
-  const starts = step.first === 1 && step.every !== 1;
-  const shape = { ...step, stitches: each };
-  if (times === 1) {
-    const first = starts ? 1 : Math.max(1, rows);
-    return [{ ...shape, first, every: first, times: 1 }, ...plain(rows - first)];
-  }
-  const room = starts ? rows - 1 : rows;
-  const after = starts ? times - 1 : times;
-  const wish = spaceRows({ rows: Math.max(room, after), times: after, on: onRows(step.every) });
-  const spaced = wish.ok
-    ? wish
-    : spaceRows({ rows: Math.max(room, after), times: after, on: 'any' });
-  if (!spaced.ok) return [];
-  const [lead, ...more] = spaced.value.runs;
-  if (!lead) return [];
-  const first = starts ? 1 : lead.every;
-  return [
-    { ...shape, first, every: lead.every, times: lead.times + (starts ? 1 : 0) },
-    ...more.map((run) => ({ ...shape, first: run.every, ...run })),
-    ...plain(spaced.value.rest),
-  ];
 };
 
 const shapeOver = (step: Shape, where: Where, gauges: Gauges): Step[] => {

@@ -63,6 +63,13 @@ const placesOf = (fit: EdgeFit, from: number, to: number): ((row: number) => num
   return (row) => places[Math.min(Math.max(row, from + 1), to)]!;
 };
 
+/** The narrowest that the side comes to from a row on: an inner edge that keeps clear of it never has to go back. */
+const clearOf = (at: (row: number) => number, to: number): ((row: number) => number) => {
+  const least: number[] = [];
+  for (let row = to; row >= 0; row--) least[row] = Math.min(at(row), least[row + 1] ?? Infinity);
+  return (row) => least[Math.min(row, to)]! - 1;
+};
+
 const edgeEvents = (
   events: readonly EdgeEvent[],
   edge: (row: number) => ShapedEdge,
@@ -103,14 +110,14 @@ const innerFit = (
   shape: PieceShape,
   from: number,
   starts: readonly number[],
-  outerAt: (row: number) => number,
+  most: (row: number) => number,
 ): EdgeFit | null =>
   fitEdge({
     wanted: (height) => -innerAt(shape, height),
     from,
     to: shape.rows,
     starts: starts.map((start) => -start),
-    least: (row) => -(outerAt(row) - 1),
+    least: (row) => -most(row),
     boundOn: shape.form === 'half' ? 0 : (from + 1) % 2 === 0 ? 0 : 1,
     most: () => Infinity,
     measured: [],
@@ -149,8 +156,8 @@ const shapeRound = (shape: PieceShape, base: BaseCounts): ShapedPiece | null => 
 const shapeHalf = (shape: PieceShape, base: BaseCounts): ShapedPiece | null => {
   const outer = outerFit(shape, base);
   if (outer === null) return null;
-  const outerAt = placesOf(outer, shape.ribs, shape.rows);
-  const inner = innerFit(shape, shape.ribs, [0], outerAt);
+  const clear = clearOf(placesOf(outer, shape.ribs, shape.rows), shape.rows);
+  const inner = innerFit(shape, shape.ribs, [0], clear);
   if (inner === null) return null;
   const events = [
     ...takeUp(shape, base),
@@ -168,12 +175,14 @@ const withNeck = (
 ): ShapedPiece | null => {
   const sides = edgeEvents(outer.events, () => 'each', 1);
   const at = divideRow(neck, sides, shape);
-  const outerAt = placesOf(outer, shape.ribs, shape.rows);
+  const clear = clearOf(placesOf(outer, shape.ribs, shape.rows), shape.rows);
   const odd = (base.main.count % 2) / 2;
   const most =
     Math.max(...Array.from({ length: 12 }, (_, i) => innerAt(shape, at - 1 + i / 4))) + 1;
-  const starts = Array.from({ length: Math.ceil(most) + 1 }, (_, i) => i + odd);
-  const inner = innerFit(shape, at, starts, outerAt);
+  const starts = Array.from({ length: Math.ceil(most) + 1 }, (_, i) => i + odd).filter(
+    (start) => start === odd || start <= clear(at),
+  );
+  const inner = innerFit(shape, at, starts, clear);
   if (inner === null) return null;
   const events = [
     ...takeUp(shape, base),

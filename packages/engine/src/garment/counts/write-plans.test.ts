@@ -4,7 +4,15 @@ import { buttonholes } from './buttonholes.ts';
 import { spaceEvenly } from './even-gaps.ts';
 import { simplestRatio } from './pick-up.ts';
 import { shortRows } from './short-rows.ts';
-import { writeBand, writeHeel, writePickUp, writeShortRows, writeSpacing } from './write-plans.ts';
+import { spaceRows } from './space-rows.ts';
+import {
+  writeBand,
+  writeHeel,
+  writePickUp,
+  writeRowSpacing,
+  writeShortRows,
+  writeSpacing,
+} from './write-plans.ts';
 
 const got = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(JSON.stringify(result.faults));
@@ -41,6 +49,18 @@ describe('plans in words', () => {
           const spacing = got(spaceEvenly({ total, places, uses: 2, layout }));
           expect(stitchesSaid(writeSpacing(spacing, 'decrease', layout), 2)).toBe(total);
         }
+  });
+
+  it('CN4: shaping over rows is said as every n and the next longer', () => {
+    const rows = got(spaceRows({ rows: 51, times: 7, on: 'right-side' }));
+    expect(writeRowSpacing(rows, 'us')).toBe(
+      'Every 6th row 3 times, then every 8th row 4 times, then 1 row.',
+    );
+    const close = got(spaceRows({ rows: 7, times: 3, on: 'any' }));
+    expect(writeRowSpacing(close, 'us')).toBe('Every other row twice, then every 3rd row once.');
+    expect(writeRowSpacing(close, 'uk')).toBe(
+      'Every alternate row twice, then every 3rd row once.',
+    );
   });
 
   it('CN5: a ratio is said as stitches for rows', () => {

@@ -2,7 +2,8 @@ import type { Buttonholes } from './buttonholes.ts';
 import type { Spacing } from './even-gaps.ts';
 import type { Ratio } from './pick-up.ts';
 import type { ShortRows } from './short-rows.ts';
-import { capital, counted, VOCABULARY, type Words } from './words.ts';
+import type { RowSpacing } from './space-rows.ts';
+import { capital, counted, ordinal, VOCABULARY, type Words } from './words.ts';
 
 const times = (n: number): string => (n === 2 ? 'twice' : `${n} times`);
 
@@ -48,6 +49,17 @@ export const writeSpacing = (
     return [gap, last ? '' : `${change} 1`].filter((part) => part !== '').join(', ');
   });
   return start(folded(parts.filter((part) => part !== '')));
+};
+
+/** `Every 6th row 3 times, then every 8th row 4 times, then 2 rows.` */
+export const writeRowSpacing = ({ runs, rest }: RowSpacing, words: Words): string => {
+  const often = (n: number) => (n === 1 ? 'once' : times(n));
+  const every = (n: number) => {
+    if (n === 1) return 'every row';
+    return n === 2 ? `${VOCABULARY[words].other} row` : `every ${ordinal(n)} row`;
+  };
+  const said = runs.map((run) => `${every(run.every)} ${often(run.times)}`);
+  return start([...said, ...(rest > 0 ? [counted(rest, 'row')] : [])].join(', then '));
 };
 
 /** `Pick up 3 stitches for every 4 rows.` */
