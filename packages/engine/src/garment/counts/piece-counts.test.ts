@@ -90,15 +90,16 @@ describe('counts of a piece', () => {
     );
   });
 
-  it('CN10: lengths are within two rows and widths within three stitches, but where a repeat or sections of a round ask for more', () => {
+  it('CN10: lengths are within three rows and widths within three stitches, but where a repeat or sections of a round ask for more', () => {
     fc.assert(
       fc.property(anyPiece, ({ piece, pitch }) => {
         const found = got(countsOfPiece(piece, { pitch }));
         const round = piece.name === 'hat' || piece.name === 'mitten';
         for (const each of found.measures) {
-          // Heights are even numbers of rows: one row off at each of two ends at most.
+          // Heights are even numbers of rows: one row off at each of two ends, and one more where two heights
+          // are so near to each other that both cannot have even rows of their own.
           if (each.direction === 'length')
-            expect(Math.abs(each.errorMm)).toBeLessThanOrEqual(2 * pitch.row + 1e-9);
+            expect(Math.abs(each.errorMm)).toBeLessThanOrEqual(3 * pitch.row + 1e-9);
           // Half a step of shaping at each edge and as much for the bound: 8 places of a tube are 2 flat stitches.
           else
             expect(Math.abs(each.errorMm)).toBeLessThanOrEqual(
