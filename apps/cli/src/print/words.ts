@@ -37,6 +37,7 @@ export const gaugeWord = (words: Words): string => GAUGE[words];
 /** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
 const BRITISH: readonly (readonly [RegExp, string])[] = [
   [/\bbound-off edge\b/g, 'cast-off edge'],
+  [/\bbound off\b/g, 'cast off'],
   [/\bseed stitch\b/g, 'moss stitch'],
   [/\bstockinette\b/g, 'stocking stitch'],
   [/\bswatch\b/g, 'tension square'],

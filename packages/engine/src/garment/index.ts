@@ -20,5 +20,5 @@ export * from './outline/index.ts';
 export { passagesOf } from './passages.ts';
 export * from './paste/index.ts';
 export { sizeRatio } from './size-choice.ts';
-export { logIn, type SizedMeasurement } from './size-model.ts';
+export { logIn } from './size-model.ts';
 export { lengthsIn, type Passage } from './state-lengths.ts';

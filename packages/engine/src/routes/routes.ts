@@ -9,8 +9,10 @@ import { benchOf, drawLuck } from './open/bench.ts';
 import { type Bench, type Opened, together } from './open/draft.ts';
 import { openDrying } from './open/drying.ts';
 import { openGiving } from './open/give.ts';
+import { openNeedles } from './open/needles.ts';
+import { openOwnNumbers } from './open/own-numbers.ts';
 import { openRipping } from './open/rip.ts';
-import { openSizesAndNeedles } from './open/sizes.ts';
+import { openOtherSizes } from './open/sizes.ts';
 import { basesOf as paceBases } from './pace/bases.ts';
 import { ordered } from './price/compare.ts';
 import { type Supply, supplyOf } from './price/cost.ts';
@@ -29,7 +31,9 @@ const openAll = (bench: Bench, seed: number): Opened =>
     openDrying(bench),
     openRipping(bench),
     openAdding(bench),
-    openSizesAndNeedles(bench, seed),
+    openNeedles(bench, seed),
+    openOtherSizes(bench),
+    openOwnNumbers(bench),
     openGiving(bench),
   ]);
 
