@@ -54,7 +54,7 @@ const Row = ({ route, place, why, better, onOpen }: RowProps) => {
           {route.planned && (
             <>
               {' '}
-              <span className="df-kind">as planned</span>
+              <span className="df-kind">the plan</span>
             </>
           )}
           {worse && <span className="ro-worse">No better than number {better} in anything</span>}
