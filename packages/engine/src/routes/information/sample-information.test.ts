@@ -18,7 +18,7 @@ const routesOn = (x: Float64Array): Float64Array[] =>
 
 /**
  * By brute force: readings drawn, for each the exact normal posterior of the unknown drawn again, the best
- * mean then, averaged, less the best mean now. Independent of the bins.
+ * mean then, averaged, less the best mean now. Independent of any regression.
  */
 const nested = (errorSd: number, outer: number, inner: number): number => {
   const source = randomSource(77);
@@ -51,7 +51,7 @@ describe('value of information', () => {
       const e = normals(2);
       const found = sampleInformation(routesOn(x), [x.map((each, i) => each + error * e[i]!)]);
       // Nested: SD of the best mean about 0.25, over √1,500 readings, and a bias upward of about 0.4/√800 where routes
-      // are close; ours: 0.4/√20,000, and bins that mix readings 1/64 of the draws apart.
+      // are close; ours: 0.4/√20,000, and edges that polynomials round off.
       expect(Math.abs(found.gain - nested(error, 1500, 800))).toBeLessThan(0.025);
     },
   );
@@ -62,10 +62,10 @@ describe('value of information', () => {
     const mean = (values: Float64Array) => values.reduce((a, b) => a + b, 0) / N;
     const best = mean(x.map((each) => Math.max(...worthOf(each)))) - Math.max(...all.map(mean));
     const { gain, explains } = sampleInformation(all, [x]);
-    // A bin of 1/64 of the draws lies across each of the three edges and cannot tell its sides: 3/64 of a gain of ½.
+    // A polynomial of degree 8 rounds the three sharp edges off: it errs in about 0.06 of the draws by ½.
     expect(Math.abs(gain - best)).toBeLessThan(0.03);
     expect(gain).toBeGreaterThan(0.1);
-    expect(explains[0]).toBeGreaterThan(0.9);
+    expect(explains[0]).toBeGreaterThan(0.75);
     expect(explains[2]).toBe(0);
   });
 
@@ -75,7 +75,7 @@ describe('value of information', () => {
       const { gain, explains } = sampleInformation(all, [normals(seed)]);
       // Halves differ by chance: SD of a mean of half the draws, 0.5/√10,000 = 0.005, twice.
       expect(gain).toBeLessThan(0.01);
-      // SD of ω² where nothing is explained is about √(2·63)/20,000 = 0.0006: five of them.
+      // Nine columns fitted to noise explain about −9/10,000 of the other half, give or take as much.
       expect(explains[0]).toBeLessThan(0.003);
     }
   });
@@ -96,7 +96,7 @@ describe('value of information', () => {
     const worths = [same, same.map(() => 0.5)];
     expect(sampleInformation(worths, [a]).gain).toBeLessThan(0.01);
     expect(sampleInformation(worths, [b]).gain).toBeLessThan(0.01);
-    // Knowing both signs is worth a quarter; 8 × 8 bins cut at the middle.
+    // Knowing both signs is worth a quarter; the product of the readings has the sign that is asked for.
     expect(sampleInformation(worths, [a, b]).gain).toBeGreaterThan(0.23);
   });
 
