@@ -14,7 +14,7 @@ export default defineConfig({
       manifest,
       manifestFilename: 'app.webmanifest',
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,png,woff2,webmanifest}'],
+        globPatterns: ['**/*.{js,css,html,svg,png,woff,woff2,webmanifest}'],
         navigateFallback: '/index.html',
         cleanupOutdatedCaches: true,
         importScripts: ['/reminder-click.js'],

@@ -11,6 +11,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
   '.webmanifest': 'application/manifest+json',
+  '.woff': 'font/woff',
   '.woff2': 'font/woff2',
 };
 

@@ -13,6 +13,7 @@ export const PLACE_NAMES = [
   'pinning',
   'dry',
   'after',
+  'paper',
 ] as const;
 
 export type PlaceName = (typeof PLACE_NAMES)[number];

@@ -29,4 +29,5 @@ export const PLACES: Readonly<Record<PlaceName, Place>> = {
   pinning: place('Pinning', 'mat', () => import('../screens/pinning/index.tsx')),
   dry: place('Dry', 'dry', () => import('../screens/dry/index.tsx')),
   after: place('After', 'after', () => import('../screens/after/index.tsx')),
+  paper: place('Paper', 'paper', () => import('../screens/paper/index.tsx')),
 };

@@ -1,0 +1,63 @@
+import { PAPERS } from '@dryflat/paper/paper-size';
+import { useCallback, useState } from 'react';
+import { Button, Card, Notice } from '../../kit/index.ts';
+import { saveFile } from '../../shell/save-file.ts';
+import type { PaperPage } from '../../worker/paper/index.ts';
+import { PagePicture } from './page-picture.tsx';
+import { PrintPages } from './print-pages.tsx';
+
+/** The pages to look at, and the ways out: a PDF, one page as SVG, the printer. */
+export const PagesCard = ({
+  title,
+  pages,
+  paper,
+  fileName,
+  writing,
+  onPdf,
+  toScale,
+}: {
+  title: string;
+  pages: readonly PaperPage[];
+  paper: keyof typeof PAPERS;
+  /** Of the files to save, without an ending. */
+  fileName: string;
+  writing: boolean;
+  onPdf: () => void;
+  /** True: they are of no use unless they are printed at their own size. */
+  toScale: boolean;
+}) => {
+  const [printing, setPrinting] = useState(false);
+  const printed = useCallback(() => setPrinting(false), []);
+  return (
+    <Card title={`${title}: ${pages.length} page${pages.length === 1 ? '' : 's'}`}>
+      {toScale && (
+        <Notice tone="unsure">
+          Print at 100 %, without fitting to the page. Print one sheet first, and check both lines
+          on it with a ruler: 100 mm and 4 in.
+        </Notice>
+      )}
+      <div className="df-row">
+        <Button look="main" icon="fetch" onPress={onPdf} isDisabled={writing}>
+          {writing ? 'Writing the PDF…' : 'Save as PDF'}
+        </Button>
+        <Button onPress={() => setPrinting(true)}>Print</Button>
+      </div>
+      <ol className="pa-pages">
+        {pages.map((page, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: pages have no other name and are replaced whole
+          <li key={at}>
+            <PagePicture page={page} />
+            <Button
+              look="quiet"
+              icon="fetch"
+              onPress={() => saveFile(`${fileName}-${at + 1}.svg`, page.svg, 'image/svg+xml')}
+            >
+              Page {at + 1} as SVG
+            </Button>
+          </li>
+        ))}
+      </ol>
+      {printing && <PrintPages pages={pages} {...PAPERS[paper]} onDone={printed} />}
+    </Card>
+  );
+};

@@ -1,0 +1,76 @@
+import type { Fault } from '@dryflat/engine/units';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { type Asker, asker } from '../../worker/asker.ts';
+import {
+  makePaperWorker,
+  type PaperAnswer,
+  type PaperAsk,
+  type PaperPage,
+  type PaperQuestion,
+} from '../../worker/paper/index.ts';
+
+export interface PaperNow {
+  /** The newest pages; none while others are made. */
+  readonly pages: readonly PaperPage[] | null;
+  /** Share of the plan of the mat that is done, 0 to 1; null while none is made. */
+  readonly done: number | null;
+  readonly faults: readonly Fault[];
+  readonly broken: string | null;
+  /** A PDF is being written. */
+  readonly writing: boolean;
+}
+
+const START: PaperNow = { pages: null, done: null, faults: [], broken: null, writing: false };
+
+export const afterPaper = (was: PaperNow, answer: PaperAnswer): PaperNow => {
+  if (answer.kind === 'progress') return { ...was, done: answer.done };
+  if (answer.kind === 'pages') return { ...START, pages: answer.pages };
+  if (answer.kind === 'pdf') return { ...was, done: null, writing: false };
+  if (answer.kind === 'faults') return { ...START, faults: answer.faults };
+  return { ...START, broken: answer.message };
+};
+
+/** Choices pause this long before pages are made of them, ms. */
+const PAUSE = 150;
+
+/**
+ * Makes the pages that are asked for, in a worker. A plan of the mat is one long calculation: a new
+ * question ends it, with its worker.
+ */
+export const usePaper = (
+  question: PaperQuestion,
+  onPdf: (bytes: Uint8Array) => void,
+): PaperNow & { readonly writePdf: () => void } => {
+  const [now, setNow] = useState(START);
+  const asks = useRef<Asker<PaperAsk> | null>(null);
+  const busy = useRef(false);
+  const take = useRef(onPdf);
+  take.current = onPdf;
+  useEffect(() => {
+    asks.current = asker(
+      makePaperWorker,
+      (told) => {
+        busy.current = told.kind === 'progress';
+        if (told.kind === 'pdf') take.current(told.bytes);
+        setNow((was) => afterPaper(was, told));
+      },
+      'the pages',
+    );
+    return () => asks.current?.stop();
+  }, []);
+  useEffect(() => {
+    setNow(START);
+    const timer = setTimeout(() => {
+      if (busy.current) asks.current?.stop();
+      busy.current = true;
+      asks.current?.ask({ question, pdf: null });
+    }, PAUSE);
+    return () => clearTimeout(timer);
+  }, [question]);
+  const writePdf = useCallback((): void => {
+    setNow((was) => ({ ...was, writing: true }));
+    busy.current = true;
+    asks.current?.ask({ question, pdf: new Date().toISOString() });
+  }, [question]);
+  return { ...now, writePdf };
+};
