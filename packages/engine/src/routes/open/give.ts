@@ -18,7 +18,7 @@ interface Candidate {
 const fromTable = (table: BodyTable): PersonToFit[] =>
   table.sizes.map((size, column) => ({
     id: `table:${table.id}:${size}`,
-    name: `${table.name}: size ${size}`,
+    name: `${table.id}, size ${size}`,
     body: table.rows.flatMap(({ body, values }) => {
       const value = values[column];
       return value === null || value === undefined
@@ -27,10 +27,12 @@ const fromTable = (table: BodyTable): PersonToFit[] =>
     }),
   }));
 
-const nameOf = (person: PersonToFit): string =>
-  person.id.startsWith('table:')
-    ? `Finish it for a body of the published sizes: ${person.name}`
-    : `Finish it for ${person.name}`;
+const nameOf = ({ begun, question }: Bench, person: PersonToFit): string => {
+  const verb = question.dried ? 'Give it to' : begun > 0 ? 'Finish it for' : 'Knit it for';
+  return person.id.startsWith('table:')
+    ? `${verb} somebody of a published size: ${person.name}`
+    : `${verb} ${person.name}`;
+};
 
 const candidate = (bench: Bench, person: PersonToFit): Candidate | null => {
   const judged = personTargets(bench.forecast, bench.luck, person);
@@ -43,7 +45,7 @@ const candidate = (bench: Bench, person: PersonToFit): Candidate | null => {
     draft: {
       id: `give:${person.id}`,
       kind: 'give',
-      name: nameOf(person),
+      name: nameOf(bench, person),
       recipient: person.id,
       luck: bench.luck,
       judged,
