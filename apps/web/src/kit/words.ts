@@ -8,6 +8,7 @@ const WORDS = {
   swatch: ['swatch', 'tension square'],
   Swatch: ['Swatch', 'Tension square'],
   'bind off': ['bind off', 'cast off'],
+  'bound off': ['bound off', 'cast off'],
   'bound-off edge': ['bound-off edge', 'cast-off edge'],
   stockinette: ['stockinette', 'stocking stitch'],
   'seed stitch': ['seed stitch', 'moss stitch'],

@@ -9,6 +9,7 @@ import { printDay, today } from '../result/today.ts';
 import { Told } from '../result/told.tsx';
 import { CalendarFile } from './calendar-file.tsx';
 import { CurveKey, DoneCurve } from './done-curve.tsx';
+import { isDone } from './is-done.ts';
 import type { PaceNow } from './use-pace-forecast.ts';
 
 /** When it can be done, drawn and in words. */
@@ -21,7 +22,8 @@ export const AnswerCard = ({ at }: { at: PaceNow }) => {
         <Notice tone="wrong">The forecast failed, which is our mistake: {broken}.</Notice>
       )}
       <MendList id={record.id} faults={faults} />
-      {forecast && <Answer forecast={forecast} pending={pending} />}
+      {forecast && isDone(forecast) && <p className="pc-when">Nothing is left to do</p>}
+      {forecast && !isDone(forecast) && <Answer forecast={forecast} pending={pending} />}
       {forecast === null && pending && <p role="status">Working it out…</p>}
     </Card>
   );
@@ -42,9 +44,7 @@ const rangeWords = ({ done: { p05, p50, p95 } }: PaceForecast): string => {
 };
 
 const workWords = ({ hours }: PaceForecast): string =>
-  hours.p95 === 0
-    ? 'No work is left.'
-    : `Work that is left: ${hoursRange(hours)} at your hands, drying not counted.`;
+  `Work that is left: ${hoursRange(hours)} at your hands, drying not counted.`;
 
 /** Notices that are shown beside what they are about. */
 const ELSEWHERE = /^(rest|past-date|order-)/;

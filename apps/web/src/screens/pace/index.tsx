@@ -3,6 +3,7 @@ import { today } from '../result/today.ts';
 import { AnswerCard } from './answer-card.tsx';
 import { DateCard } from './date-card.tsx';
 import { HoursCard } from './hours-card.tsx';
+import { isDone } from './is-done.ts';
 import { LogCard } from './log-card.tsx';
 import './pace.css';
 import { ProgressCard } from './progress-card.tsx';
@@ -16,15 +17,16 @@ const Screen = () => {
   const { record } = useGarment();
   const from = record.pace?.from ?? today();
   const { forecast } = at;
+  const open = forecast !== null && !isDone(forecast);
   return (
     <>
       <AnswerCard at={at} />
-      {forecast && <DateCard date={forecast.date} from={from} />}
+      {open && <DateCard date={forecast.date} from={from} />}
       <HoursCard />
       <ProgressCard />
       <LogCard pace={forecast?.pace ?? null} />
-      {forecast && <YarnCard yarn={forecast.yarn} />}
-      {forecast && <StepsCard forecast={forecast} />}
+      {open && <YarnCard yarn={forecast.yarn} />}
+      {open && <StepsCard forecast={forecast} />}
     </>
   );
 };

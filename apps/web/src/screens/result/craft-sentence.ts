@@ -6,6 +6,7 @@ const IN_SENTENCES: readonly CraftWord[] = [
   'bound-off edge',
   'seed stitch',
   'stockinette',
+  'bound off',
   'swatch',
   'Swatch',
   'gauge',

@@ -9,6 +9,7 @@ const PLACE_OF: readonly (readonly [RegExp, PlaceName])[] = [
   [/^pieces\b/, 'pieces'],
   [/^instructions\b/, 'counts'],
   [/^(outcomes|notes|forecasts)\b/, 'after'],
+  [/^report\b/, 'report'],
   [/^(dryings|finished)\b/, 'dry'],
   [/^(plan\.)?weights\b/, 'routes'],
   [/^(pace|progress|plan\.finishBy|from|by|hours|away|log)\b/, 'pace'],
@@ -34,4 +35,5 @@ export const PLACE_LABELS: Readonly<Record<PlaceName, string>> = {
   dry: 'Dry',
   after: 'After',
   paper: 'Paper',
+  report: 'Report',
 };

@@ -1,8 +1,8 @@
 import type { Route } from '@dryflat/engine/routes';
 import { Icon } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
-import { useSentences } from '../result/craft-sentence.ts';
 import { hoursRange } from '../result/hours-words.ts';
+import { useRouteWords } from './route-words.ts';
 import { shortPercent } from './short-percent.ts';
 
 /** All routes in their order, four numbers each: read at a glance, opened for the rest. */
@@ -43,14 +43,14 @@ interface RowProps {
 }
 
 const Row = ({ route, place, why, better, onOpen }: RowProps) => {
-  const { plain } = useSentences();
+  const say = useRouteWords();
   const worse = better > 0 && place !== null;
   return (
     <li className="ro-row" data-first={place === 1 || undefined} data-worse={worse || undefined}>
       <button type="button" className="ro-name" onClick={onOpen}>
         {place !== null && <span className="ro-place">{place}</span>}
         <span className="ro-words">
-          {plain(route.name)}
+          {say(route, route.name)}
           {route.planned && (
             <>
               {' '}
@@ -72,11 +72,9 @@ const Numbers = ({ route }: { route: Route }) => {
   return (
     <dl className="ro-numbers">
       <Chance name="Fits" chance={route.chanceAllFit} none="not judged" />
-      <Chance
-        name="In time"
-        chance={route.chanceByDate}
-        none={record.plan.finishBy ? 'never' : 'no date'}
-      />
+      {record.plan.finishBy !== undefined && (
+        <Chance name="In time" chance={route.chanceByDate} none="never" />
+      )}
       <Chance name="Yarn" chance={route.chanceOfYarn} none="not known" />
       <div>
         <dt>Work</dt>

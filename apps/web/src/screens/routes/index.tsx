@@ -74,9 +74,9 @@ const Routes = ({ now }: { now: RoutesNow }) => {
 
 /** Why the first is first, in the reader's units. */
 const useWhy = (result: RoutesResult | null): string | null => {
-  const { plain } = useSentences();
+  const { own } = useSentences();
   const { units } = useView();
-  return result && plain(inYarnUnit(whyWords(result), units));
+  return result && own(inYarnUnit(whyWords(result), units));
 };
 
 const Around = ({ now, result }: { now: RoutesNow; result: RoutesResult }) => (

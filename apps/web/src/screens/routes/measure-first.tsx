@@ -5,19 +5,19 @@ import { useSentences } from '../result/craft-sentence.ts';
 
 /** Cheap measurements, the one that clears up most first. */
 export const MeasureFirst = ({ measurings }: { measurings: readonly Measuring[] }) => {
-  const { plain } = useSentences();
+  const { own } = useSentences();
   const [first, ...others] = measurings;
   if (!first) return null;
   return (
     <Card title="Measure before you decide">
       <p className="df-lead">
-        {plain(first.name)}: {worthOf(first)}.
+        {own(first.name)}: {worthOf(first)}.
       </p>
       {others.length > 0 && (
         <ul className="df-list">
           {others.map((each) => (
             <li key={each.id}>
-              <strong>{plain(each.name)}</strong>: {worthOf(each)}.
+              <strong>{own(each.name)}</strong>: {worthOf(each)}.
             </li>
           ))}
         </ul>

@@ -1,14 +1,13 @@
 import type { Basis } from '@dryflat/engine/fabric';
 import type { Measuring, Route } from '@dryflat/engine/routes';
 import { Dialog } from '../../kit/index.ts';
-import { useView } from '../../store/index.ts';
 import { BasisList } from '../result/basis-list.tsx';
 import { useSentences } from '../result/craft-sentence.ts';
 import { RouteCosts } from './route-costs.tsx';
 import { RouteDrawn } from './route-drawn.tsx';
 import { RouteFits } from './route-fits.tsx';
+import { useRouteWords } from './route-words.ts';
 import { TakeRoute } from './take-route.tsx';
-import { inYarnUnit } from './yarn-words.ts';
 
 interface RouteSheetProps {
   readonly route: Route;
@@ -22,14 +21,14 @@ interface RouteSheetProps {
 /** One route: its forecast drawn on the schematic, what it costs, and why. */
 export const RouteSheet = (props: RouteSheetProps) => {
   const { route, bases, judgedAt, onClose } = props;
-  const { plain } = useSentences();
+  const say = useRouteWords();
   return (
     <Dialog
-      title={plain(route.name)}
+      title={say(route, route.name)}
       onClose={onClose}
       foot={<TakeRoute route={route} onTaken={onClose} />}
     >
-      <p className="df-lead">{plain(route.reasons[0] ?? NOTHING_SAID)}</p>
+      <p className="df-lead">{say(route, route.reasons[0] ?? NOTHING_SAID)}</p>
       <Why {...props} />
       {route.measurements.length > 0 && <RouteDrawn route={route} judgedAt={judgedAt} />}
       <RouteFits route={route} />
@@ -48,18 +47,20 @@ const NOTHING_SAID = 'Nothing is wanted of the fit yet, so it is not judged.';
 
 /** What speaks for it and against it, and what would tell more. */
 const Why = ({ route, routes, measurings }: RouteSheetProps) => {
-  const { plain } = useSentences();
-  const { units } = useView();
+  const say = useRouteWords();
+  const { own } = useSentences();
   const better = routes.find(({ id }) => id === route.dominatedBy);
   const first = measurings.find(({ id }) => id === route.measureFirst);
   return (
     <>
-      {better && <p className="ro-worse">In nothing better than this: {plain(better.name)}.</p>}
+      {better && (
+        <p className="ro-worse">In nothing better than this: {say(better, better.name)}.</p>
+      )}
       <ul className="ro-reasons">
         {route.reasons.slice(1).map((reason) => (
-          <li key={reason}>{plain(inYarnUnit(reason, units))}</li>
+          <li key={reason}>{say(route, reason)}</li>
         ))}
-        {first && <li>To be surer: {plain(first.name)}.</li>}
+        {first && <li>To be surer: {own(first.name)}.</li>}
       </ul>
     </>
   );
