@@ -48,19 +48,50 @@ const at = (place, heading) => async (/** @type {Page} */ page) => {
   await bringUp(page, heading);
 };
 
+/**
+ * A phone at a place of a garment.
+ * @param {string} place
+ * @param {string | RegExp} heading
+ * @param {string} [example]
+ * @returns {Scene}
+ */
+const phone = (place, heading, example = 'waistcoat') => ({
+  file: `${place}.png`,
+  ...PHONE,
+  example,
+  prepare: at(place, heading),
+});
+
+/** Some steps into the pinning of the front. */
+const pinning = async (/** @type {Page} */ page) => {
+  await goTo(page, 'mat');
+  await page.getByRole('button', { name: 'Start pinning', exact: true }).click();
+  await page.waitForURL(/\/pinning$/);
+  const next = page.getByRole('button', { name: /^Next/ });
+  for (let step = 0; step < 6; step += 1) await next.click();
+};
+
+/** A drying that has begun and was weighed. */
+const drying = async (/** @type {Page} */ page) => {
+  await goTo(page, 'dry');
+  await page.getByRole('button', { name: 'It lies and dries from now' }).click();
+  await bringUp(page, /dry/i);
+};
+
 /** @type {readonly Scene[]} */
 export const SCENES = [
-  {
-    file: 'phone.png',
-    ...PHONE,
-    example: 'waistcoat',
-    prepare: at('forecast', 'What it will measure'),
-  },
-  {
-    file: 'desk.png',
-    ...DESK,
-    example: 'waistcoat',
-    prepare: at('forecast', 'What it will measure'),
-  },
-  { file: 'mat.png', ...PHONE, example: 'waistcoat', prepare: at('mat', /^(Front|Back), \d+/) },
+  { ...phone('forecast', 'What it will measure'), file: 'phone.png' },
+  { ...phone('forecast', 'What it will measure'), ...DESK, file: 'desk.png' },
+  phone('evidence', 'The finished back'),
+  phone('wearer', 'How should it fit?'),
+  phone('pattern', 'Finished sizes'),
+  phone('routes', 'What to do now'),
+  phone('counts', 'Front'),
+  phone('pace', 'When it can be done'),
+  phone('mat', /^(Front|Back), \d+/),
+  { file: 'pinning.png', ...PHONE, example: 'waistcoat', prepare: pinning },
+  { file: 'dry.png', ...PHONE, example: 'waistcoat', prepare: drying },
+  phone('after', 'Was it right?', 'hayloft-pullover'),
+  phone('report', /^The report/, 'hayloft-pullover'),
+  phone('paper', 'What to print'),
 ];
