@@ -56,6 +56,12 @@ const one = (bench: Bench, told: Told): Opened => ({
 const rowsOf = (bench: Bench, mm: number): number =>
   Math.max(1, Math.round(Math.abs(mm) / bench.luck.pitch.length.median));
 
+/** Rows of the ribbing that lies below the rows that are taken out; it is knit on again. */
+const borderRows = (bench: Bench): number => {
+  const at = indexOf(bench, 'rib-depth');
+  return at < 0 ? 0 : rowsOf(bench, bench.luck.median.there[at]!);
+};
+
 /** Rows at the lower edge, added or taken off; a change of length without ripping what is above. */
 const openRows = (bench: Bench, part: PartName): Opened => {
   const edge = edgeWord(bench, part);
@@ -75,20 +81,28 @@ const openRows = (bench: Bench, part: PartName): Opened => {
   const stitches = edgeStitches(bench, part);
   const makes = withFactors(bench.planned, edgeMoved(bench, aim), times);
   const longer = aim.byMm > 0;
-  const fabric = { name: `${edge} border`, stitches: stitches * rows };
+  const fabric = (deep: number) => ({ name: `${edge} border`, stitches: stitches * deep });
+  const border = borderRows(bench);
   return one(bench, {
     id: `${longer ? 'add' : 'take-away'}:${edge}`,
     kind: longer ? 'add' : 'take-away',
     name: longer
       ? `Pick up along the ${edge} and knit a border of ${rows} rows downwards`
-      : `Take ${rows} rows out above the ${edge} and knit the border on again`,
+      : border > 0
+        ? `Take ${rows} rows out above the ribbing of the ${edge} and knit the ribbing on again`
+        : `Take ${rows} rows off at the ${edge} and bind off downwards`,
     makes,
     counts: [{ what: 'rows', count: rows }],
     work: more(
       bench,
       longer
-        ? { knit: [fabric], bindOff: stitches, ends: 2 }
-        : { rip: [fabric], bindOff: stitches, ends: 2 },
+        ? { knit: [fabric(rows)], bindOff: stitches, ends: 2 }
+        : {
+            knit: border > 0 ? [fabric(border)] : [],
+            rip: [fabric(border + rows)],
+            bindOff: stitches,
+            ends: 2,
+          },
     ),
     reasons: [
       because(aim),

@@ -59,8 +59,9 @@ export const together = (all: readonly Opened[]): Opened => ({
 /** A landmark in words: ids are words joined by hyphens. */
 export const spoken = (landmark: string): string => landmark.replaceAll('-', ' ');
 
+/** To the nearest percent; draws cannot tell never from seldom, so the ends stay open. */
 export const percent = (p: number): string =>
-  p < 0.01 ? 'under 1 %' : p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`;
+  p < 0.005 ? 'under 1 %' : p > 0.995 ? 'over 99 %' : `${Math.round(100 * p)} %`;
 
 export const mmToken = (value: number): string => `{mm:${value.toFixed(1)}}`;
 
@@ -76,3 +77,14 @@ export const edgeWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): str
   if (part === 'sleeve') return 'cuffs';
   return pieces.length === 1 ? 'cast-on edge' : 'hem';
 };
+
+const TOPS: Readonly<Record<string, string>> = {
+  sock: 'toe',
+  mitten: 'tip',
+  hat: 'crown',
+  shawl: 'edge',
+};
+
+/** What the shaping at the far end of a part is called. */
+export const topWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): string =>
+  part === 'sleeve' ? 'top shaping' : (TOPS[pieces[0]?.name ?? ''] ?? 'top shaping');

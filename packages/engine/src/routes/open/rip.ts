@@ -21,6 +21,7 @@ import {
   percent,
   spoken,
   together,
+  topWord,
 } from './draft.ts';
 
 const PARTS: readonly PartName[] = ['body', 'sleeve'];
@@ -65,17 +66,18 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
   const more = rows(bench, aim.byMm);
   const word = more > 0 ? 'more' : 'fewer';
   const goOn = `${Math.abs(more)} rows ${word} than planned`;
-  const back = row === null ? 'where its top shaping begins' : `the underarm, row ${row}`;
+  const top = topWord(bench, part);
+  const back = row === null ? `where its ${top} begins` : `the underarm, row ${row}`;
   return draft(bench, {
     id: `rip-length:${part}`,
     kind: 'rip-length',
     name: reachesIt
       ? `Rip the ${partWord(bench, part)} back to ${back}, and go on with ${goOn}`
-      : `Knit the ${partWord(bench, part)} with ${goOn} before the top shaping`,
+      : `Knit the ${partWord(bench, part)} with ${goOn} before the ${top}`,
     makes,
     work: knitOn(bench, makes, part, ({ belowUnderarm }) => belowUnderarm),
     counts: [
-      ...(row === null ? [] : [{ what: 'row to rip back to', count: row }]),
+      ...(row === null || !reachesIt ? [] : [{ what: 'row to rip back to', count: row }]),
       { what: `rows ${word}`, count: Math.abs(more) },
     ],
     reasons: [
@@ -130,11 +132,12 @@ const ripWidth = (bench: Bench, part: PartName, all: readonly Recounted[]): Draf
   );
   const ribbing = indexOf(bench, 'rib-depth');
   const row = ribbing < 0 ? 1 : rows(bench, luck.median.there[ribbing]!);
-  const fewer = count < now ? 'fewer' : 'more';
+  const change =
+    count < now ? 'fewer increases or more decreases' : 'more increases or fewer decreases';
   return draft(bench, {
     id: `rip-width:${part}`,
     kind: 'rip-width',
-    name: `Rip the ${partWord(bench, part)} back to row ${row} and work ${fewer} increases, to ${count} stitches at the ${spoken(aim.fit.landmark)}`,
+    name: `Rip the ${partWord(bench, part)} back to row ${row} and work ${change}, to ${count} stitches around the ${spoken(aim.fit.landmark)}`,
     makes,
     work: knitOn(bench, makes, part, ({ inRibbing }) => inRibbing),
     counts: [

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { mm } from '../../units/index.ts';
+import { QUESTION } from '../check/questions.ts';
+import { routes } from '../routes.ts';
+import type { Route, RoutesQuestion } from '../types.ts';
+
+const found = (change: Partial<RoutesQuestion>): readonly Route[] => {
+  const result = routes({ ...QUESTION, ...change }, { draws: 400 });
+  if (!result.ok) throw new Error(JSON.stringify(result.faults));
+  return result.value.routes;
+};
+
+const length = (landmark: string, each: number) => ({
+  ...QUESTION.forecast.measurements.find((m) => m.landmark === 'body-length')!,
+  id: landmark,
+  name: landmark,
+  landmark,
+  values: QUESTION.forecast.sizes.map(() => mm(each)),
+});
+
+const shorter = (more: readonly ReturnType<typeof length>[]): RoutesQuestion['forecast'] => ({
+  ...QUESTION.forecast,
+  measurements: [...QUESTION.forecast.measurements, ...more],
+  wanted: QUESTION.forecast.wanted.map((each) =>
+    each.landmark === 'body-length' ? { ...each, min: mm(540), max: mm(560) } : each,
+  ),
+});
+
+/** Wanted to be much shorter than it is planned. */
+const SHORTER = shorter([length('underarm-length', 380), length('rib-depth', 60)]);
+
+const rows = (route: Route | undefined): string[] => (route?.counts ?? []).map(({ what }) => what);
+
+describe('Names and work of routes', () => {
+  it('O14: nothing is ripped of what is not begun, and no row says so', () => {
+    const of = (progress: RoutesQuestion['progress']) =>
+      found({ forecast: SHORTER, progress }).find(({ id }) => id === 'rip-length:body');
+    const fresh = of([]);
+    expect(fresh?.name).toMatch(/^Knit the body with \d+ rows fewer/);
+    expect(rows(fresh)).not.toContain('row to rip back to');
+    expect(fresh?.hours.rip.p95).toBe(0);
+    const done = of([{ piece: 'back', share: 1 }]);
+    expect(done?.name).toMatch(/^Rip the body back to/);
+    expect(rows(done)).toContain('row to rip back to');
+    expect(done?.hours.rip.p50).toBeGreaterThan(0);
+  });
+
+  it('O14: rows that are taken out above the ribbing cost the ribbing again', () => {
+    const knit = (route: Route | undefined) => route?.hours.knit.p50 ?? Number.NaN;
+    const extra = (forecast: RoutesQuestion['forecast']) => {
+      const all = found({ forecast });
+      const out = all.find(({ id }) => id === 'take-away:hem');
+      return { name: out?.name, hours: knit(out) - knit(all.find(({ planned }) => planned)) };
+    };
+    const ribbed = extra(SHORTER);
+    expect(ribbed.name).toContain('knit the ribbing on again');
+    // 6 cm of about 210 stitches around at 1500 an hour: 17 rows, about 2.4 hours; a quarter for the gauge.
+    expect(ribbed.hours).toBeGreaterThan(1.8);
+    expect(ribbed.hours).toBeLessThan(3);
+    const plain = extra(shorter([]));
+    expect(plain.name).toContain('bind off downwards');
+    expect(plain.hours).toBeCloseTo(0, 9);
+  });
+});
