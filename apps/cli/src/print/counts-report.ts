@@ -1,5 +1,12 @@
 import { type Measure, type RecountedLine, writeCounts, writeHeel } from '@dryflat/engine/counts';
-import { explain, formatCountOver, formatLength, formatSigned, mm } from '@dryflat/engine/units';
+import {
+  explain,
+  formatCountOver,
+  formatLength,
+  formatOffBy,
+  formatSigned,
+  mm,
+} from '@dryflat/engine/units';
 import type { ToldCounts, ToldPart, ToldText } from '../commands/told-counts.ts';
 import { inUnits, type Units } from '../faults.ts';
 import type { Style } from './style.ts';
@@ -26,7 +33,7 @@ const measureLine = (each: Measure, { units, words }: Telling): string => {
     `${each.count} ${what}`,
     size(each.wantedMm),
     size(each.mm),
-    formatSigned(mm(each.errorMm), { unit: units, bare: true }),
+    formatOffBy(each.mm, each.wantedMm, { unit: units, bare: true }),
   ];
   const name = landmarkName(each.landmark, words).slice(0, NAME - 1);
   return padEnd(name, NAME) + cells.map((cell) => padStart(cell, CELL)).join('');

@@ -4,7 +4,7 @@ import { formatExact } from './format-exact.ts';
 import { formatKnown } from './format-known.ts';
 import { formatLength, type LengthFormat, printedStep } from './format-length.ts';
 import { formatRange } from './format-range.ts';
-import { formatSigned } from './format-signed.ts';
+import { formatOffBy, formatSigned } from './format-signed.ts';
 import { unbroken } from './length-words.ts';
 
 test.each<[number, LengthFormat, string]>([
@@ -114,4 +114,24 @@ test('a printed length can be kept on one line', () => {
 test('what is not a number cannot be printed', () => {
   expect(() => formatLength(Number.NaN, { unit: 'cm' })).toThrow(RangeError);
   expect(() => formatLength(Number.POSITIVE_INFINITY, { unit: 'in' })).toThrow(RangeError);
+});
+
+test('U7: wanted, is and off by add up as they are printed', () => {
+  // Half-way marks: 205.2 mm prints as 20.5 cm and 204.8 as 20.5, though they are 0.4 mm apart.
+  expect(formatOffBy(205.2, 204.8, { unit: 'cm', bare: true })).toBe('0');
+  expect(formatOffBy(204.4, 204.6, { unit: 'cm', bare: true })).toBe('−0.1');
+  expect(formatOffBy(517.4, 519.2, { unit: 'in', bare: true })).toBe('−⅛');
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: 2000 }),
+      fc.double({ min: 0, max: 2000 }),
+      (is, wanted) => {
+        const tenths = (length: number) =>
+          Math.round(10 * Number(formatLength(length, { unit: 'cm', bare: true })));
+        const off = formatOffBy(is, wanted, { unit: 'cm', bare: true });
+        const said = Math.round(10 * Number(off.replace('−', '-').replace('+', '')));
+        expect(said).toBe(tenths(is) - tenths(wanted));
+      },
+    ),
+  );
 });

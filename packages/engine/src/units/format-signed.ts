@@ -6,3 +6,13 @@ export function formatSigned(length: number, format: LengthFormat): string {
   if (length <= 0 || nearestStep(length, printedStep(format)) === 0) return printed;
   return format.style === 'spoken' ? `plus ${printed}` : `+${printed}`;
 }
+
+/**
+ * What a length is off by, as far as both are printed: the difference of the printed numbers, so that
+ * wanted, is and off by add up on the page. Lengths are not negative.
+ */
+export function formatOffBy(length: number, wanted: number, format: LengthFormat): string {
+  const step = printedStep(format);
+  const steps = nearestStep(length, step) - nearestStep(wanted, step);
+  return formatSigned(steps * step, format);
+}

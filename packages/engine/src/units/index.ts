@@ -16,7 +16,7 @@ export { formatKnown } from './format-known.ts';
 export { formatLength, type LengthFormat, printedStep } from './format-length.ts';
 export * from './format-quantities.ts';
 export * from './format-range.ts';
-export { formatSigned } from './format-signed.ts';
+export { formatOffBy, formatSigned } from './format-signed.ts';
 export type { LengthUnit } from './length-units.ts';
 export { type DecimalMark, type Style, unbroken } from './length-words.ts';
 export { type CountOptions, type ParsedCounts, parseCountOver } from './parse-count-over.ts';

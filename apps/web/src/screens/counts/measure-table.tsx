@@ -1,9 +1,6 @@
 import type { Measure } from '@dryflat/engine/counts';
-import { formatSigned } from '@dryflat/engine/units';
+import { formatOffBy } from '@dryflat/engine/units';
 import { useLandmarkName, useLengths } from '../../kit/index.ts';
-
-/** Half a mark of the tape: a smaller error prints as nothing. */
-const SAME_MM = 0.5;
 
 /** Every width and length: its count, what that comes to, and what rounding does. */
 export const MeasureTable = ({
@@ -31,7 +28,7 @@ export const MeasureTable = ({
         </tr>
       </thead>
       <tbody>
-        {measures.map(({ landmark, direction, wantedMm, count, mm, errorMm }) => (
+        {measures.map(({ landmark, direction, wantedMm, count, mm }) => (
           <tr key={landmark}>
             <th scope="row">
               {name(landmark)}
@@ -47,11 +44,7 @@ export const MeasureTable = ({
                 <span className="co-note">as knit {bare(count * asKnitRowMm)}</span>
               )}
             </td>
-            <td>
-              {Math.abs(errorMm) < SAME_MM
-                ? '0'
-                : formatSigned(errorMm, { unit: units, bare: true })}
-            </td>
+            <td>{formatOffBy(mm, wantedMm, { unit: units, bare: true })}</td>
           </tr>
         ))}
       </tbody>

@@ -91,7 +91,10 @@ const finish: Reader = (words) => {
 
 const together: Reader = (words) => {
   if (/^shape each edge at the same times? from here$/.test(words)) return [{ kind: 'mark' }];
-  const found = /^at the same times?(?: from the same row)?(?: (.+))?$/.exec(words);
+  const found =
+    /^at the same times?(?: from the same row| counted again from where the neck shapings? begins?)?(?: (.+))?$/.exec(
+      words,
+    );
   if (!found) return null;
   if (found[1] === undefined) return [{ kind: 'same-time' }];
   const rest = readClause(found[1]);

@@ -88,7 +88,7 @@ const sentence = (step: Step, voice: Voice): string => {
     case 'mark':
       return 'shape both edges at the same time from here';
     case 'same-time':
-      return 'at the same time, from the same row';
+      return 'at the same time, counted again from where the neck shaping begins';
     case 'finish':
       return writeFinish(step.by, voice);
     case 'reverse':
