@@ -137,12 +137,20 @@ export const dropLoose = (state: PinState, supplies: Supplies): void => {
 
 /**
  * Leaves out pins that are not needed, those with the least pull first, and on a symmetric piece both of a
- * pair or neither.
+ * pair or neither. `kept` are left out only where nothing pulls.
  */
-export const dropPins = (state: PinState, supplies: Supplies, choosing: Choosing): void => {
+export const dropPins = (
+  state: PinState,
+  supplies: Supplies,
+  choosing: Choosing,
+  kept: ReadonlySet<number> = new Set(),
+): void => {
   dropLoose(state, supplies);
   const keep = (k: number) =>
-    state.isIn(k) || state.sheet.ring[k]!.role === 'asked' || sticksOut(state.sheet, k);
+    state.isIn(k) ||
+    kept.has(k) ||
+    state.sheet.ring[k]!.role === 'asked' ||
+    sticksOut(state.sheet, k);
   const ends = new Set(state.runs.flatMap(({ nodes }) => [nodes[0]!, nodes.at(-1)!]));
   const before = standingOf(state);
   const candidates = [...state.pins]

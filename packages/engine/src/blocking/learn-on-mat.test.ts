@@ -58,6 +58,11 @@ describe('B16: a piece that is not as it was thought', () => {
     return { truth, readings, learned: answerOf(learnOnMat(BACK, IN, readings)) };
   });
 
+  // One of them stands for all where the law is exact: the one that takes least.
+  const quickest = worlds.reduce((a, b) =>
+    b.learned.fit.evaluations < a.learned.fit.evaluations ? b : a,
+  );
+
   it('its size is within the range of 9 in 10, and the range is a third as wide', () => {
     const hits = worlds.flatMap(({ truth, learned }) => [
       covers(learned, 'rest-width', truth.width),
@@ -92,10 +97,11 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('more readings leave no more doubt', () => {
-    const { readings } = worlds[0]!;
-    const sds = [1, 2, 3].map((n) =>
-      answerOf(learnOnMat(BACK, IN, readings.slice(0, n))).changes.map((each) => each.after.sd),
-    );
+    const { readings, learned } = quickest;
+    const sds = [1, 2, 3].map((n) => {
+      const made = n === 3 ? learned : answerOf(learnOnMat(BACK, IN, readings.slice(0, n)));
+      return made.changes.map((each) => each.after.sd);
+    });
     // Exact for one linear model; a slope is told from two solves, each left open by up to 1e-3 of it.
     for (const n of [1, 2])
       sds[n]!.forEach((sd, k) => {
@@ -104,7 +110,7 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('the order of the readings does not matter', () => {
-    const { readings, learned } = worlds[0]!;
+    const { readings, learned } = quickest;
     const turned = answerOf(learnOnMat(BACK, IN, [...readings].reverse()));
     // Sums in another order: rounding.
     turned.changes.forEach(({ after: { mean, sd } }, k) => {
@@ -114,7 +120,7 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('the same question gives the same bytes', () => {
-    const { readings, learned } = worlds[0]!;
+    const { readings, learned } = quickest;
     expect(JSON.stringify(answerOf(learnOnMat(BACK, IN, readings)))).toBe(JSON.stringify(learned));
   });
 });

@@ -11,6 +11,8 @@ interface Told {
   readonly slopes: readonly (readonly number[])[];
   readonly taken: readonly boolean[];
   readonly changes: readonly LearnedChange[];
+  /** Whether the search for what fits best came to its end. */
+  readonly settled: boolean;
 }
 
 /** A dimension that moves by less than this share of what the tape may be off tells of nothing but its pins. */
@@ -38,17 +40,25 @@ const namesOf = (evidence: readonly Evidence[], rulers: readonly Ruler[]): strin
 export const learnedNotices = (
   evidence: readonly Evidence[],
   rulers: readonly Ruler[],
-  { values, slopes, taken, changes }: Told,
+  { values, slopes, taken, changes, settled }: Told,
 ): Notice[] => {
   const odd = evidence.flatMap((each, i) => (taken[i] ? [] : [notTaken(each, values[i]!, rulers)]));
   const dumb = evidence.filter(
-    ({ what, sd }, i) => what === 'length' && Math.hypot(...slopes[i]!) < DUMB * sd,
+    ({ what, sd }, i) => taken[i] && what === 'length' && Math.hypot(...slopes[i]!) < DUMB * sd,
   );
   const held = namesOf(dumb, rulers);
   const stiffness = changes.find(({ what }) => what === 'stiffness')!;
   const felt = evidence.some(({ what }, i) => what === 'at-limit' && taken[i]);
   return [
     ...odd,
+    ...(settled
+      ? []
+      : [
+          {
+            code: 'readings-not-settled',
+            text: 'What was told did not settle on one answer. Take what the piece told as a guess, and measure once more.',
+          },
+        ]),
     ...(held.length > 0
       ? [
           {

@@ -65,7 +65,7 @@ export interface Learned {
   readonly readAgain: readonly ReadAgain[];
   /** What the readings could not tell, and what contradicts them. */
   readonly notices: readonly { readonly code: string; readonly text: string }[];
-  /** `residual`: how far the next step would still move an unknown, in its own standard deviations before. */
+  /** `residual`: how far the next step would still move an unknown, in its own standard deviations before; not `converged` is a notice too. */
   readonly fit: {
     readonly iterations: number;
     readonly residual: number;

@@ -96,7 +96,7 @@ const keepSteps = (state: PinState, before: readonly PinPlaced[], supplies: Supp
 
 /**
  * Pins around what is in: the steps that were to come where there are any, more where the edge or a
- * dimension asks for them, none where nothing pulls; a plan of its own where no steps were given.
+ * dimension is helped by them, none where nothing pulls; a plan of its own where no steps were given.
  */
 export const pinsAround = (
   state: PinState,
@@ -111,7 +111,11 @@ export const pinsAround = (
   if (before.length > 0 && standingOf(state).off.length > 0) {
     const was = state.pins.size;
     pinFirst(state, supplies);
-    if (state.pins.size > was) state.solve();
+    if (state.pins.size > was) {
+      state.solve();
+      // As when the plan was made: a pin that helps no dimension is not put in.
+      dropPins(state, supplies, choosing, new Set(kept.pins.keys()));
+    }
   }
   addRuns(state, supplies, choosing);
   spacePins(state, supplies, choosing);

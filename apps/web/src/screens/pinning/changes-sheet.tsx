@@ -76,7 +76,11 @@ const Changes = ({ again, work }: { again: Again; work: MatWork }) => {
         title="What the piece told"
         texts={moved.map(({ text }) => text)}
         told={told}
-        none="Nothing new: the fabric does as it was thought to."
+        none={
+          learned.notices.some(({ code }) => code === 'not-taken')
+            ? 'Nothing that could be taken; why is said below.'
+            : 'Nothing new: the fabric does as it was thought to.'
+        }
       />
       <Sentences
         title="What changes in the plan"
@@ -84,8 +88,8 @@ const Changes = ({ again, work }: { again: Again; work: MatWork }) => {
         told={told}
         none="Nothing changes in the steps to come."
       />
-      {[...learned.notices, ...replanned.notices].map(({ code, text }) => (
-        <Notice key={code} tone="unsure">
+      {[...learned.notices, ...replanned.notices].map(({ text }) => (
+        <Notice key={text} tone="unsure">
           {told(text)}
         </Notice>
       ))}

@@ -1,6 +1,6 @@
 import { mirroredInMat, planBlock } from '@dryflat/engine/blocking';
-import { findExample } from '@dryflat/record';
-import { askBlockingWith } from '@dryflat/record/block';
+import { findExample, type GarmentRecord } from '@dryflat/record';
+import { askBlockingWith, USUAL_STOCK } from '@dryflat/record/block';
 import { expect, test } from 'vitest';
 import { planAgain } from './again.ts';
 import { HAND_NODES } from './hand.ts';
@@ -8,8 +8,8 @@ import type { AgainQuestion } from './protocol.ts';
 
 const { record } = findExample('waistcoat')!;
 
-/** A front with its first three pins in, so that left and right are not alike. */
-const question = (): AgainQuestion => {
+/** The first piece with its first three pins in, so that left and right are not alike. */
+const question = (record: GarmentRecord): AgainQuestion => {
   const asked = askBlockingWith(record, true);
   if (!asked.ok) throw new Error(asked.faults[0]?.problem);
   const piece = asked.value.question.pieces[0]!;
@@ -36,7 +36,7 @@ const question = (): AgainQuestion => {
 };
 
 test('MV9: the rest is planned with what is left, after what is in; left and right exchanged, the answer is too', () => {
-  const asked = question();
+  const asked = question(record);
   const done: number[] = [];
   const plain = planAgain(asked, (share) => done.push(share));
   if (!plain.ok) throw new Error(plain.faults[0]?.problem);
@@ -58,6 +58,15 @@ test('MV9: the rest is planned with what is left, after what is in; left and rig
     expect(pin.xMm).toBeCloseTo(widthMm - pins[k]!.xMm, 6);
     expect(pin.yMm).toBeCloseTo(pins[k]!.yMm, 6);
   });
+});
+
+test('MV9: where nothing was told and nothing ran out, nothing changes, though a dimension is out of reach', () => {
+  const linen = findExample('linen-top')!.record;
+  const made = planAgain({ ...question(linen), left: linen.plan.stock ?? USUAL_STOCK }, () => {});
+  if (!made.ok) throw new Error(made.faults[0]?.problem);
+  const { changes, plan } = made.value.replanned;
+  expect(plan.couldNot.length).toBeGreaterThan(0);
+  expect(changes).toEqual([]);
 });
 
 test('MV9: a piece that the garment no longer has is a fault that names it', () => {
