@@ -44,6 +44,8 @@ const PATHS = {
   /* Hung up to dry, a drop below. */
   after:
     'M3 4.5h18M7 4.5v8.5h10V4.5M12 16c-1.5 1.8-2.2 2.7-2.2 3.5a2.2 2.2 0 0 0 4.4 0c0-.8-.7-1.7-2.2-3.5z',
+  /* A letter, folded. */
+  report: 'M3.5 6h17v12.5h-17zM3.5 6.5 12 13l8.5-6.5M8 15.5h-1.5M17.5 15.5H16',
   /* A sheet that comes out below a roller. */
   paper: 'M7 9V3.5h10V9M3.5 9h17v7.5H17M7 16.5H3.5V9M7 13.5h10v7H7zM10 16h4M10 18h4',
 } as const;

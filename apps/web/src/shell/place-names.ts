@@ -14,6 +14,7 @@ export const PLACE_NAMES = [
   'dry',
   'after',
   'paper',
+  'report',
 ] as const;
 
 export type PlaceName = (typeof PLACE_NAMES)[number];

@@ -30,4 +30,5 @@ export const PLACES: Readonly<Record<PlaceName, Place>> = {
   dry: place('Dry', 'dry', () => import('../screens/dry/index.tsx')),
   after: place('After', 'after', () => import('../screens/after/index.tsx')),
   paper: place('Paper', 'paper', () => import('../screens/paper/index.tsx')),
+  report: place('Report', 'report', () => import('../screens/report/index.tsx')),
 };

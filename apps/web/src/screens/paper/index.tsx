@@ -1,6 +1,7 @@
 import { outlinePieces } from '@dryflat/engine/garment';
 import { useMemo } from 'react';
 import { Card, ChoiceChips, Select } from '../../kit/index.ts';
+import { garmentHash } from '../../shell/hash.ts';
 import { saveFile } from '../../shell/save-file.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import type { PaperQuestion, Printed } from '../../worker/paper/index.ts';
@@ -103,7 +104,8 @@ const Screen = () => {
           )}
         </div>
         <p className="df-soft">
-          In {units === 'cm' ? 'centimetres' : 'inches'}, as everything is shown.
+          In {units === 'cm' ? 'centimetres' : 'inches'}, as everything is shown. The report has{' '}
+          <a href={garmentHash(record.id, 'report')}>a place of its own</a>.
         </p>
       </Card>
       {now.broken !== null && <BrokenForecast message={now.broken} />}
@@ -121,6 +123,7 @@ const Screen = () => {
           pages={now.pages}
           paper={paper}
           fileName={fileName}
+          pending={now.pending}
           writing={now.writing}
           onPdf={now.writePdf}
           toScale={what === 'full-size'}

@@ -1,5 +1,5 @@
 import { PAPERS } from '@dryflat/paper/paper-size';
-import { useCallback, useState } from 'react';
+import { type ReactNode, useCallback, useState } from 'react';
 import { Button, Card, Notice } from '../../kit/index.ts';
 import { saveFile } from '../../shell/save-file.ts';
 import type { PaperPage } from '../../worker/paper/index.ts';
@@ -12,19 +12,25 @@ export const PagesCard = ({
   pages,
   paper,
   fileName,
+  pending,
   writing,
   onPdf,
   toScale,
+  more,
 }: {
   title: string;
   pages: readonly PaperPage[];
   paper: keyof typeof PAPERS;
   /** Of the files to save, without an ending. */
   fileName: string;
+  /** Newer pages are on their way. */
+  pending: boolean;
   writing: boolean;
   onPdf: () => void;
   /** True: they are of no use unless they are printed at their own size. */
   toScale: boolean;
+  /** Other ways out, beside the PDF. */
+  more?: ReactNode;
 }) => {
   const [printing, setPrinting] = useState(false);
   const printed = useCallback(() => setPrinting(false), []);
@@ -37,12 +43,15 @@ export const PagesCard = ({
         </Notice>
       )}
       <div className="df-row">
-        <Button look="main" icon="fetch" onPress={onPdf} isDisabled={writing}>
+        <Button look="main" icon="fetch" onPress={onPdf} isDisabled={writing || pending}>
           {writing ? 'Writing the PDF…' : 'Save as PDF'}
         </Button>
-        <Button onPress={() => setPrinting(true)}>Print</Button>
+        <Button onPress={() => setPrinting(true)} isDisabled={pending}>
+          Print
+        </Button>
+        {more}
       </div>
-      <ol className="pa-pages">
+      <ol className="pa-pages" aria-busy={pending}>
         {pages.map((page, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: pages have no other name and are replaced whole
           <li key={at}>
@@ -50,6 +59,7 @@ export const PagesCard = ({
             <Button
               look="quiet"
               icon="fetch"
+              isDisabled={pending}
               onPress={() => saveFile(`${fileName}-${at + 1}.svg`, page.svg, 'image/svg+xml')}
             >
               Page {at + 1} as SVG

@@ -7,27 +7,41 @@ import {
   type PaperAsk,
   type PaperPage,
   type PaperQuestion,
+  type ReportTexts,
 } from '../../worker/paper/index.ts';
 
 export interface PaperNow {
-  /** The newest pages; none while others are made. */
+  /** The newest pages; none while others of another kind are made. */
   readonly pages: readonly PaperPage[] | null;
+  /** With pages of a report. */
+  readonly report: ReportTexts | null;
   /** Share of the plan of the mat that is done, 0 to 1; null while none is made. */
   readonly done: number | null;
   readonly faults: readonly Fault[];
   readonly broken: string | null;
+  /** Newer pages are being made. */
+  readonly pending: boolean;
   /** A PDF is being written. */
   readonly writing: boolean;
 }
 
-const START: PaperNow = { pages: null, done: null, faults: [], broken: null, writing: false };
+const START: PaperNow = {
+  pages: null,
+  report: null,
+  done: null,
+  faults: [],
+  broken: null,
+  pending: true,
+  writing: false,
+};
 
 export const afterPaper = (was: PaperNow, answer: PaperAnswer): PaperNow => {
   if (answer.kind === 'progress') return { ...was, done: answer.done };
-  if (answer.kind === 'pages') return { ...START, pages: answer.pages };
+  if (answer.kind === 'pages')
+    return { ...START, pages: answer.pages, report: answer.report, pending: false };
   if (answer.kind === 'pdf') return { ...was, done: null, writing: false };
-  if (answer.kind === 'faults') return { ...START, faults: answer.faults };
-  return { ...START, broken: answer.message };
+  if (answer.kind === 'faults') return { ...START, faults: answer.faults, pending: false };
+  return { ...START, broken: answer.message, pending: false };
 };
 
 /** Choices pause this long before pages are made of them, ms. */
@@ -44,6 +58,7 @@ export const usePaper = (
   const [now, setNow] = useState(START);
   const asks = useRef<Asker<PaperAsk> | null>(null);
   const busy = useRef(false);
+  const shown = useRef(question.what);
   const take = useRef(onPdf);
   take.current = onPdf;
   useEffect(() => {
@@ -59,7 +74,9 @@ export const usePaper = (
     return () => asks.current?.stop();
   }, []);
   useEffect(() => {
-    setNow(START);
+    const same = shown.current === question.what;
+    shown.current = question.what;
+    setNow((was) => ({ ...START, ...(same && { pages: was.pages, report: was.report }) }));
     const timer = setTimeout(() => {
       if (busy.current) asks.current?.stop();
       busy.current = true;

@@ -2,12 +2,12 @@ import type { Fault } from '@dryflat/engine/units';
 import type { PaperName } from '@dryflat/paper';
 import type { GarmentRecord } from '@dryflat/record';
 
-/** Which pages. `mat`: numbers and pins in order. `full-size`: outlines to lie under the piece. `blank`: to fill in. */
+/** Pages for the mat. `mat`: numbers and pins in order. `full-size`: outlines to lie under the piece. `blank`: to fill in. */
 export type Printed = 'mat' | 'full-size' | 'blank';
 
 export interface PaperQuestion {
   readonly record: GarmentRecord;
-  readonly what: Printed;
+  readonly what: Printed | 'report';
   readonly paper: PaperName;
   readonly units: 'cm' | 'in';
   readonly words: 'us' | 'uk';
@@ -30,9 +30,22 @@ export interface PaperPage {
   readonly svg: string;
 }
 
+/** A report as texts, and its title, which names nobody unless that was ticked. */
+export interface ReportTexts {
+  readonly title: string;
+  readonly html: string;
+  readonly markdown: string;
+}
+
 export type PaperAnswer =
   | { readonly kind: 'progress'; readonly turn: number; readonly done: number }
-  | { readonly kind: 'pages'; readonly turn: number; readonly pages: readonly PaperPage[] }
+  | {
+      readonly kind: 'pages';
+      readonly turn: number;
+      readonly pages: readonly PaperPage[];
+      /** Null for all but a report. */
+      readonly report: ReportTexts | null;
+    }
   | { readonly kind: 'pdf'; readonly turn: number; readonly bytes: Uint8Array }
   | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
   | { readonly kind: 'broken'; readonly turn: number; readonly message: string };
