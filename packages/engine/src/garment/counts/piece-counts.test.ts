@@ -42,6 +42,18 @@ const anyPiece = fc
   });
 
 describe('counts of a piece', () => {
+  it('CN10: a front edge stays straight up to its neck, which takes most stitches first', () => {
+    const pieces = outlinePieces('cardigan-raglan', { chest: flat(360), 'rib-depth': flat(40) });
+    const front = pieces.find(({ name }) => name === 'front')!;
+    const { steps } = got(countsOfPiece(front, { pitch: gauge(4.88, 3.53) }));
+    const neck = steps.flatMap((step) =>
+      step.kind === 'shape' && step.edge === 'neck' ? [step] : [],
+    );
+    expect(neck[0]).toMatchObject({ by: 'bind-off' });
+    const stitches = neck.map((each) => each.stitches);
+    expect(stitches).toEqual(stitches.toSorted((a, b) => b - a));
+  });
+
   it('CN10: a rectangle is cast on, worked and bound off', () => {
     const [piece] = outlinePieces('blanket', { width: flat(500), length: flat(800) });
     const found = got(

@@ -153,11 +153,15 @@ const shapeRound = (shape: PieceShape, base: BaseCounts): ShapedPiece | null => 
   return { schedule: { ...frame(shape, base), events: byRow(events) }, fits: [fit] };
 };
 
+/** Nothing is shaped along the front edge below its neck; from the ribbing on where it has none. */
+const neckRow = ({ neck, ribs, rows }: PieceShape): number =>
+  neck > ribs && neck < rows - 2 ? Math.round(neck) : ribs;
+
 const shapeHalf = (shape: PieceShape, base: BaseCounts): ShapedPiece | null => {
   const outer = outerFit(shape, base);
   if (outer === null) return null;
   const clear = clearOf(placesOf(outer, shape.ribs, shape.rows), shape.rows);
-  const inner = innerFit(shape, shape.ribs, [0], clear);
+  const inner = innerFit(shape, neckRow(shape), [0], clear);
   if (inner === null) return null;
   const events = [
     ...takeUp(shape, base),
