@@ -71,7 +71,7 @@ test('RT2, RT4: routes come one by one, are put in order, and follow the weights
   expect(first.length).toBeGreaterThanOrEqual(seen.at(-1)!);
   expect(first.length).toBeGreaterThan(10);
   expect(await page.locator('.ro-why').textContent()).toMatch(
-    /^This comes first by your weights\. Against number 2, /,
+    /^This comes first, with fit weighed 1, time 0\.5 and yarn 0\.5\. .*number 2/i,
   );
   for (const number of await numbersOf(page, 0)) expect(number).toMatch(/\d/);
   expect(await page.locator('.ro-bar').count()).toBeGreaterThan(2 * first.length);
@@ -168,6 +168,10 @@ test('RT3, RT6: every size on every needle, in centimetres and inches; what to m
   await page.setViewportSize({ width: 320, height: 640 });
   expect(await fitsSideways(page)).toBe(true);
   await page.setViewportSize(PHONE);
+  await page.addStyleTag({ content: 'html { font-size: 200% }' });
+  expect(await fitsSideways(page)).toBe(true);
+  await page.reload();
+  await settled(page);
   await list(page).getByRole('button', { name: /^1 / }).click();
   await page.getByRole('dialog').getByText('Yarn still needed').waitFor();
   expect(await page.getByRole('dialog').textContent()).toMatch(/\d+ yd/);

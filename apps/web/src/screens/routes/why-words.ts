@@ -6,8 +6,8 @@ export const whyWords = ({
   routes,
 }: Pick<RoutesResult, 'sentence' | 'routes'>): string => {
   const [first, second] = routes;
-  const short = [first && [first.name, 'This'], second && [second.name, 'number 2']]
+  return [first && [first.name, 'This'], second && [second.name, 'number 2']]
     .filter((each) => each !== undefined)
-    .reduce((said, [name, words]) => said.replaceAll(`“${name}”`, `${words}`), sentence);
-  return short;
+    .reduce((said, [name, words]) => said.replaceAll(`“${name}”`, `${words}`), sentence)
+    .replaceAll('. number 2', '. Number 2');
 };
