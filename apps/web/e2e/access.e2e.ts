@@ -124,6 +124,8 @@ const PLACES = [
   'Mat',
   'Dry',
   'After',
+  'Paper',
+  'Report',
   /^Forecast:/,
 ];
 

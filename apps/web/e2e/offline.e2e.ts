@@ -41,6 +41,8 @@ test('B16: after one visit everything works without a network, forecast and unop
     'Mat',
     'Dry',
     'After',
+    'Paper',
+    'Report',
   ]) {
     await page.getByRole('link', { name: place, exact: true }).click();
     await page.getByRole('heading', { level: 2 }).first().waitFor();
