@@ -70,9 +70,7 @@ test('RT2, RT4: routes come one by one, are put in order, and follow the weights
   expect(seen).toEqual([...seen].sort((a, b) => a - b));
   expect(first.length).toBeGreaterThanOrEqual(seen.at(-1)!);
   expect(first.length).toBeGreaterThan(10);
-  expect(await page.locator('.ro-why').textContent()).toMatch(
-    /^This comes first, with fit weighed 1, time 0\.5 and yarn 0\.5\. .*number 2/i,
-  );
+  expect(await page.locator('.ro-why').textContent()).toMatch(/^This comes first, .*number 2/i);
   for (const number of await numbersOf(page, 0)) expect(number).toMatch(/\d/);
   expect(await page.locator('.ro-bar').count()).toBeGreaterThan(2 * first.length);
   expect(await page.getByText(/^No better than number \d+ in anything$/).count()).toBeGreaterThan(
