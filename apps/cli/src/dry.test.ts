@@ -51,7 +51,7 @@ describe('dryflat dry', () => {
     const { dryings: _, ...without } = hayloft;
     const none = dryflat(['dry', '-'], { input: writeRecord(without as GarmentRecord) });
     expect(none).toMatchObject({ code: 2, out: '' });
-    expect(none.err).toContain('Begin one');
+    expect(none.err).toContain('the record has no drying');
     expect(dry('--weighings', 'two')).toMatchObject({ code: 2, out: '' });
     const wet = { ...hayloft.dryings![0]!, wet: 300 };
     const impossible = dryflat(['dry', '-'], {

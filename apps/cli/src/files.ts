@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
 import { type ReadRecord, readRecord } from '@dryflat/record';
 import type { Surroundings } from './surroundings.ts';
@@ -72,25 +73,38 @@ export interface NotSaved {
   readonly faults: readonly Fault[];
 }
 
-/** What stands in the way of a new file of that name, or null. */
-const standing = async (path: string, surroundings: Surroundings): Promise<Fault | null> => {
+/** The system's code for what reading a path ends with; null where it is read. */
+const codeOf = async (path: string, { read }: Surroundings): Promise<string | null> => {
   try {
-    await surroundings.read(path);
-    return systemFault({ code: 'EEXIST' }, WRITING);
+    await read(path);
+    return null;
   } catch (error) {
-    const folder = (error as NodeJS.ErrnoException).code === 'EISDIR';
-    return folder ? systemFault(error, WRITING) : null;
+    return (error as NodeJS.ErrnoException).code ?? '';
   }
 };
 
-/** Writes several files, or where one of them is there already and may not be replaced, none. */
+/** What stands in the way of writing a file of that name, or null. */
+const standing = async (
+  path: string,
+  replace: boolean,
+  surroundings: Surroundings,
+): Promise<Fault | null> => {
+  const code = await codeOf(path, surroundings);
+  if (code === null) return replace ? null : systemFault({ code: 'EEXIST' }, WRITING);
+  if (code !== 'ENOENT') return code in WRITING ? systemFault({ code }, WRITING) : null;
+  // A folder that is there cannot be read as a file, and says so.
+  const folder = await codeOf(dirname(path), surroundings);
+  return folder === 'ENOENT' ? systemFault({ code: 'ENOENT' }, WRITING) : null;
+};
+
+/** Writes several files; none where one has no folder, or is there already and may not be replaced. */
 export const saveAll = async (
   files: readonly (readonly [path: string, content: string | Uint8Array])[],
   replace: boolean,
   surroundings: Surroundings,
 ): Promise<NotSaved | null> => {
-  for (const [path] of replace ? [] : files) {
-    const fault = await standing(path, surroundings);
+  for (const [path] of files) {
+    const fault = await standing(path, replace, surroundings);
     if (fault !== null) return { path, faults: [fault] };
   }
   for (const [path, content] of files) {

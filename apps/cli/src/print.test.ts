@@ -107,6 +107,12 @@ it.each([
     ['--blank', '--pdf', 'folder'],
     'folder: file: this is a folder. Name a file in it.',
   ],
+  ['one name for both', ['--blank', '--pdf', 'x.pdf', '--svg', 'x.pdf'], 'have the same name.'],
+  [
+    'a folder that is not there for the second',
+    ['--blank', '--pdf', 'x.pdf', '--svg', 'gone/x.svg'],
+    'gone/x.svg: file: there is no such folder.',
+  ],
   ['a folder that is not there', ['--blank', '--pdf', 'gone/x.pdf'], 'there is no such folder.'],
 ] as const)('C1: %s is told, and nothing is written', (_, options, err) => {
   const told = print(...options);

@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { planBlock } from '@dryflat/engine/blocking';
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import type { PageOptions, PaperName, Sheet } from '@dryflat/paper';
@@ -86,6 +87,12 @@ const svgPaths = (path: string, count: number): string[] => {
   return Array.from({ length: count }, (_, k) => `${stem}-${k + 1}${ending}`);
 };
 
+const sameName = unusable(
+  '--svg',
+  'the PDF and a page of SVG have the same name',
+  'Give one of them another.',
+);
+
 const pages = (count: number) => `${count} page${count === 1 ? '' : 's'}`;
 
 /** `dryflat print FILE`: the page for the mat, a full-size outline or a sheet to fill in, as PDF and SVG. */
@@ -106,6 +113,8 @@ export const printCommand = async (
   const sheets = made.value;
   const about = { title: record.name, made: NO_TIME, faces };
   const svg = flags.svg === undefined ? [] : svgPaths(flags.svg, sheets.length);
+  if (flags.pdf !== undefined && svg.some((file) => resolve(file) === resolve(flags.pdf!)))
+    return refused('dryflat print', sameName.faults);
   const files = [
     ...(flags.pdf === undefined ? [] : [[flags.pdf, await paper.toPdf(sheets, about)] as const]),
     ...svg.map((file, k) => [file, paper.toSvg(sheets[k]!)] as const),

@@ -96,7 +96,7 @@ describe('askDrying', () => {
     const { dryings: _, ...never } = sample();
     const none = askDrying(never, 'd');
     expect(none.ok ? [] : none.faults.map(explain)).toEqual([
-      'dryings: the record has no drying of this id (given: "d"). Begin one: lay the garment out and enter the air of the room.',
+      'dryings: the record has no drying. Begin one: lay the garment out and enter the air of the room.',
     ]);
   });
 

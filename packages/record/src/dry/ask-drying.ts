@@ -56,15 +56,21 @@ const airOf = ({ temperatureC, humidityPercent, movement, altitudeM }: Drying['a
 
 const noSuchDrying = ({ dryings = [] }: GarmentRecord, id: string): Result<never> =>
   fail(
-    fault(
-      'no-drying',
-      'dryings',
-      id,
-      'the record has no drying of this id',
-      dryings.length === 0
-        ? 'Begin one: lay the garment out and enter the air of the room.'
-        : `Use one of ${dryings.map((each) => each.id).join(', ')}.`,
-    ),
+    dryings.length === 0
+      ? fault(
+          'no-drying',
+          'dryings',
+          null,
+          'the record has no drying',
+          'Begin one: lay the garment out and enter the air of the room.',
+        )
+      : fault(
+          'no-drying',
+          'dryings',
+          id,
+          'the record has no drying of this id',
+          `Use one of ${dryings.map((each) => each.id).join(', ')}.`,
+        ),
   );
 
 const noDryMass = (field: string): Result<never> =>
