@@ -166,7 +166,10 @@ test.each(['light', 'dark'] as const)(
 );
 
 test('CB7: copied as text, and printed without what is for the screen', async () => {
-  const page = await at.open({ permissions: ['clipboard-read', 'clipboard-write'] });
+  const page = await at.open({
+    permissions: ['clipboard-read', 'clipboard-write'],
+    colorScheme: 'dark',
+  });
   await open(page);
   await page.getByRole('button', { name: /^Copy ?: Back$/ }).click();
   await page.getByText('Back is copied.').waitFor();
@@ -177,5 +180,8 @@ test('CB7: copied as text, and printed without what is for the screen', async ()
     false,
   );
   expect(await page.getByRole('heading', { name: 'Small sums' }).isVisible()).toBe(false);
-  expect(await piece(page, 'Back').locator('.co-steps').isVisible()).toBe(true);
+  const steps = piece(page, 'Back').locator('.co-steps');
+  expect(await steps.isVisible()).toBe(true);
+  // Dark on white, whatever the screen is.
+  expect(await steps.evaluate((each) => getComputedStyle(each).color)).toBe('rgb(0, 0, 0)');
 });

@@ -43,7 +43,11 @@ test('CW3: two fronts are mirrored, two sleeves alike; a sock is leg, heel and f
   ]);
   const [sock] = answer('sock');
   const text = pieceText(sock!, 'us', print);
+  expect(pieceTitle(sock!)).toBe('Sock (two alike)');
   expect(text).toMatch(/Leg, from the cuff down[\s\S]*Heel, over \d+[\s\S]*Foot, from the heel/);
+  // Only the leg is cast on.
+  expect(text.match(/Cast on/g)).toHaveLength(1);
+  expect(text).toMatch(/Foot, from the heel\n1\. Go on in the round over all \d+ stitches\.\n2\. /);
 });
 
 test('CW4: a text that is read is recounted line by line; one that is not has its faults, and nothing else', () => {

@@ -4,7 +4,7 @@ import { useView } from '../../store/index.ts';
 import type { PartCounts, PieceAnswer } from '../../worker/counts/index.ts';
 import { useSentences } from '../result/craft-sentence.ts';
 import { copyText } from './copy-text.ts';
-import { heelLine, linesOf, partTitle, pieceText, pieceTitle } from './counts-text.ts';
+import { heelLine, partLines, partTitle, pieceText, pieceTitle } from './counts-text.ts';
 import { MeasureTable } from './measure-table.tsx';
 import { Outlines, type ShownOutline } from './outlines.tsx';
 
@@ -72,7 +72,7 @@ const Part = ({
       {heading && <h3>{heading}</h3>}
       <div className="co-beside">
         <ol className="co-steps">
-          {linesOf(counts.steps, words, plain, counts.pitch).map((line, at) => (
+          {partLines(part, words, plain).map((line, at) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the list is written anew as a whole
             <li key={at}>{line}</li>
           ))}
