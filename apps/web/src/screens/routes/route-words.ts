@@ -13,7 +13,7 @@ export const useRouteWords = () => {
   const { units } = useView();
   return useCallback(
     ({ kind }: Pick<Route | RouteLeftOut, 'kind'>, text: string): string =>
-      (kind === 'give' ? plain : own)(inYarnUnit(text, units)),
+      (kind === 'give' ? plain : own)(inYarnUnit(text, units)).replaceAll(' %', '\u00a0%'),
     [plain, own, units],
   );
 };

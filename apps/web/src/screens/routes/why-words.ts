@@ -9,5 +9,6 @@ export const whyWords = ({
   return [first && [first.name, 'This'], second && [second.name, 'number 2']]
     .filter((each) => each !== undefined)
     .reduce((said, [name, words]) => said.replaceAll(`“${name}”`, `${words}`), sentence)
-    .replaceAll('. number 2', '. Number 2');
+    .replaceAll('. number 2', '. Number 2')
+    .replaceAll(' %', '\u00a0%');
 };
