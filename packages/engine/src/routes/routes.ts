@@ -10,6 +10,7 @@ import { type Bench, type Opened, together } from './open/draft.ts';
 import { openDrying } from './open/drying.ts';
 import { openGiving } from './open/give.ts';
 import { openNeedles } from './open/needles.ts';
+import { openOtherPiece } from './open/other-piece.ts';
 import { openOwnNumbers } from './open/own-numbers.ts';
 import { openRipping } from './open/rip.ts';
 import { openOtherSizes } from './open/sizes.ts';
@@ -31,6 +32,7 @@ const openAll = (bench: Bench, seed: number): Opened =>
     openDrying(bench),
     openRipping(bench),
     openAdding(bench),
+    openOtherPiece(bench),
     openNeedles(bench, seed),
     openOtherSizes(bench),
     openOwnNumbers(bench),

@@ -73,8 +73,12 @@ const openRows = (bench: Bench, part: PartName): Opened => {
       'No length of it that is wanted is likely to miss.',
     );
   const above = aim.fit.landmark === 'armhole-depth' || aim.fit.landmark === 'yoke-depth';
-  if (above)
-    return nothing('add', `Rows at the ${edge}`, `The ${spoken(aim.fit.landmark)} lies above it.`);
+  if (above || aim.fit.landmark === 'foot-length')
+    return nothing(
+      'add',
+      `Rows at the ${edge}`,
+      `The ${spoken(aim.fit.landmark)} lies ${above ? 'above it' : 'beyond the heel'}.`,
+    );
   if (shareOfPart(bench.pieces, bench.question.progress, part) === 0)
     return nothing('add', `Rows at the ${edge}`, 'It is not begun: knit it to the length at once.');
   const rows = rowsOf(bench, aim.byMm);
@@ -114,19 +118,20 @@ const openRows = (bench: Bench, part: PartName): Opened => {
 };
 
 /** How long a panel in the side is: to the underarm, else all of the length. */
-const sideMm = (bench: Bench): number => {
+export const sideMm = (bench: Bench): number => {
   const at = ['underarm-length', 'body-length', 'length']
     .map((each) => indexOf(bench, each))
     .find((k) => k >= 0);
   return at === undefined ? 0 : bench.luck.median.there[at]!;
 };
 
-const WIDTHS = ['chest', 'waist', 'hip', 'hem'] as const;
+/** Girths that all change when the sides do. */
+export const GIRTHS = ['chest', 'waist', 'hip', 'hem'] as const;
 
 const sideways = (bench: Bench, aim: Aim): Told => {
   const { luck } = bench;
   const factors = new Map(
-    WIDTHS.map((each) => indexOf(bench, each))
+    GIRTHS.map((each) => indexOf(bench, each))
       .filter((at) => at >= 0)
       .map((at) => [at, Math.max(0.05, 1 + aim.byMm / luck.median.there[at]!)]),
   );
@@ -168,7 +173,7 @@ const openSides = (bench: Bench): Opened => {
   const aim = firstAim(bench, 'width', 'body');
   const out = (why: string) => nothing('add', name, why);
   if (indexOf(bench, 'chest') < 0) return out('It has no sides.');
-  if (aim === undefined || !WIDTHS.some((each) => each === aim.fit.landmark))
+  if (aim === undefined || !GIRTHS.some((each) => each === aim.fit.landmark))
     return out('No girth of the body is likely to miss.');
   if (shareOfPart(bench.pieces, bench.question.progress, 'body') === 0)
     return out('The body is not begun: cast on the stitches that are wanted.');

@@ -61,4 +61,23 @@ describe('Names and work of routes', () => {
     expect(plain.name).toContain('bind off downwards');
     expect(plain.hours).toBeCloseTo(0, 9);
   });
+
+  it('O3: where one half of the body is not begun, it may make up for the other', () => {
+    const all = found({ progress: [{ piece: 'back', share: 1 }] });
+    const route = all.find(({ id }) => id === 'add:front' || id === 'take-away:front');
+    const planned = all.find(({ planned: is }) => is);
+    const chest = (of: Route | undefined) =>
+      of?.measurements.find(({ landmark }) => landmark === 'chest')?.states.asKnit.p50Mm ?? 0;
+    const stitches = route?.counts[0]?.count ?? Number.NaN;
+    const by = chest(route) - chest(planned);
+    expect(stitches % 2).toBe(0);
+    // A stitch of about 4.9 mm by the swatch of 20.5 over 10 cm; a tenth for what else is known.
+    expect(Math.abs(by) / stitches).toBeGreaterThan(0.9 * 4.88);
+    expect(Math.abs(by) / stitches).toBeLessThan(1.1 * 4.88);
+    expect(route?.hours.rip.p95).toBe(0);
+    const more = (route?.hours.knit.p50 ?? 0) - (planned?.hours.knit.p50 ?? 0);
+    expect(Math.sign(more)).toBe(Math.sign(by));
+    for (const progress of [[], QUESTION.progress])
+      expect(found({ progress }).some(({ id }) => /:front$/.test(id))).toBe(false);
+  });
 });

@@ -1,7 +1,7 @@
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
 import { type KnitPiece, knitPieces, type PartName } from '../knit/pieces.ts';
-import { shareOfPart, workOf } from '../price/work.ts';
+import { shareOf, shareOfPart, workOf } from '../price/work.ts';
 import { plannedMat } from './afresh.ts';
 import {
   type Aim,
@@ -27,7 +27,7 @@ import {
 const PARTS: readonly PartName[] = ['body', 'sleeve'];
 
 /** Knit on from where `stays` is kept of the pieces of a part; everything else goes on as it is. */
-const knitOn = (
+export const knitOn = (
   bench: Bench,
   makes: readonly Make[],
   part: PartName,
@@ -47,7 +47,8 @@ const draft = (
   more: Pick<Draft, 'id' | 'kind' | 'name' | 'makes' | 'work' | 'counts' | 'reasons'>,
 ): Draft => ({ luck: bench.luck, judged: bench.own, ...more });
 
-const rows = (bench: Bench, mm: number): number => Math.round(mm / bench.luck.pitch.length.median);
+export const rows = (bench: Bench, mm: number): number =>
+  Math.round(mm / bench.luck.pitch.length.median);
 
 /** Rows from the cast-on to where the shaping of the top begins; null where no length says. */
 const underarmRow = (bench: Bench, part: PartName): number | null => {
@@ -55,13 +56,26 @@ const underarmRow = (bench: Bench, part: PartName): number | null => {
   return at < 0 ? null : rows(bench, bench.luck.median.there[at]!);
 };
 
+/** A piece that ends at its underarm gives up the rows that change; they are never less than one. */
+const staysBelow =
+  (bench: Bench, part: PartName, byMm: number) =>
+  ({ belowUnderarm }: KnitPiece): number => {
+    const at = indexOf(bench, part === 'sleeve' ? 'sleeve-length' : 'underarm-length');
+    if (belowUnderarm < 1 || at < 0) return belowUnderarm;
+    const row = bench.luck.pitch.length.median;
+    return Math.max(0, 1 - Math.max(row, Math.abs(byMm)) / bench.luck.median.there[at]!);
+  };
+
+export const isAboveUnderarm = ({ question }: Bench, piece: KnitPiece): boolean => {
+  const share = shareOf(question.progress, piece.name);
+  return share > piece.belowUnderarm || share >= 1;
+};
+
 const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
   const row = underarmRow(bench, part);
   const done = shareOfPart(bench.pieces, bench.question.progress, part);
   const own = bench.pieces.filter((piece) => piece.part === part);
-  const reachesIt = own.some(({ name, belowUnderarm }) =>
-    bench.question.progress.some((p) => p.piece === name && p.share > belowUnderarm),
-  );
+  const reachesIt = own.some((piece) => isAboveUnderarm(bench, piece));
   const makes = withFactors(bench.planned, lengthsMet(bench, part), times);
   const more = rows(bench, aim.byMm);
   const word = more > 0 ? 'more' : 'fewer';
@@ -75,7 +89,7 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim): Draft => {
       ? `Rip the ${partWord(bench, part)} back to ${back}, and go on with ${goOn}`
       : `Knit the ${partWord(bench, part)} with ${goOn} before the ${top}`,
     makes,
-    work: knitOn(bench, makes, part, ({ belowUnderarm }) => belowUnderarm),
+    work: knitOn(bench, makes, part, staysBelow(bench, part, aim.byMm)),
     counts: [
       ...(row === null || !reachesIt ? [] : [{ what: 'row to rip back to', count: row }]),
       { what: `rows ${word}`, count: Math.abs(more) },

@@ -1,0 +1,139 @@
+import type { Make } from '../knit/luck.ts';
+import { times } from '../knit/makes.ts';
+import type { KnitPiece } from '../knit/pieces.ts';
+import { shareOf, type Work } from '../price/work.ts';
+import { GIRTHS, sideMm } from './add.ts';
+import { plannedMat } from './afresh.ts';
+import { type Aim, firstAim, indexOf, lengthsMet, withFactors } from './aim.ts';
+import { type Bench, type Draft, mmToken, nothing, type Opened, percent, spoken } from './draft.ts';
+import { finishing } from './drying.ts';
+import { isAboveUnderarm, knitOn, rows } from './rip.ts';
+
+/** Of a body in two halves, the one that is begun and the one that is not. */
+interface Halves {
+  readonly kept: KnitPiece;
+  readonly fresh: KnitPiece;
+}
+
+const halvesOf = ({ pieces, question }: Bench): Halves | null => {
+  const body = pieces.filter(({ part }) => part === 'body');
+  const begun = body.filter(({ name }) => shareOf(question.progress, name) > 0);
+  const [kept] = begun;
+  const fresh = body.find((piece) => piece !== kept);
+  return body.length === 2 && begun.length === 1 && kept !== undefined && fresh !== undefined
+    ? { kept, fresh }
+    : null;
+};
+
+/** The half that is not begun knit with so many stitches more (fewer, below 0) up to the underarm. */
+const widened = (bench: Bench, work: Work, { fresh }: Halves, stitches: number): Work => {
+  const rows = sideMm(bench) / bench.luck.pitch.length.median;
+  return {
+    ...work,
+    knit: work.knit.map((each) =>
+      each.name === fresh.name
+        ? { ...each, stitches: Math.max(0, each.stitches + stitches * rows) }
+        : each,
+    ),
+    castOn: Math.max(0, work.castOn + stitches),
+    bindOff: Math.max(0, work.bindOff + stitches),
+  };
+};
+
+/** Stitches more in that half, an even number, and what all girths come to by them. */
+const girths = (bench: Bench, aim: Aim): { stitches: number; byMm: number; makes: Make[] } => {
+  const { pitch, median } = bench.luck;
+  const stitches =
+    2 * Math.sign(aim.byMm) * Math.max(1, Math.round(Math.abs(aim.byMm) / pitch.width.median / 2));
+  const byMm = stitches * pitch.width.median;
+  const factors = new Map(
+    GIRTHS.map((each) => indexOf(bench, each))
+      .filter((at) => at >= 0)
+      .map((at) => [at, Math.max(0.05, 1 + byMm / median.there[at]!)]),
+  );
+  return { stitches, byMm, makes: withFactors(bench.planned, factors, times) };
+};
+
+const wideWords = (stitches: number): string =>
+  `${Math.abs(stitches)} stitches ${stitches > 0 ? 'wider' : 'narrower'}`;
+
+const drafted = (bench: Bench, halves: Halves, aim: Aim): Omit<Draft, 'id' | 'name' | 'work'> => {
+  const { kept, fresh } = halves;
+  const { stitches, byMm, makes } = girths(bench, aim);
+  const more = stitches > 0;
+  return {
+    luck: bench.luck,
+    judged: bench.own,
+    kind: more ? 'add' : 'take-away',
+    makes,
+    counts: [
+      {
+        what: `stitches ${more ? 'more' : 'fewer'} in the ${fresh.name}`,
+        count: Math.abs(stitches),
+      },
+    ],
+    reasons: [
+      `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}.`,
+      more
+        ? `Bind half of the stitches off at each underarm more; each side seam lies ${mmToken(byMm / 4)} towards the ${kept.name}.`
+        : `Each side seam lies ${mmToken(-byMm / 4)} towards the ${fresh.name}.`,
+    ],
+  };
+};
+
+const wider = (bench: Bench, halves: Halves, aim: Aim): Draft => {
+  const { kept, fresh } = halves;
+  const draft = drafted(bench, halves, aim);
+  const { stitches } = girths(bench, aim);
+  return {
+    ...draft,
+    id: `${draft.kind}:${fresh.name}`,
+    name: `Keep the ${kept.name}, and knit the ${fresh.name} ${wideWords(stitches)} than planned`,
+    work: widened(bench, finishing(bench, plannedMat(bench.forecast)), halves, stitches),
+  };
+};
+
+/** The same, and both halves made as long as is wanted: what is knit is ripped no farther than its underarm. */
+const widerAndLong = (bench: Bench, halves: Halves, aim: Aim, length: Aim): Draft => {
+  const { kept, fresh } = halves;
+  const draft = drafted(bench, halves, aim);
+  const { stitches, makes: wide } = girths(bench, aim);
+  const makes = withFactors(wide, lengthsMet(bench, 'body'), times);
+  const count = rows(bench, length.byMm);
+  const long = `${Math.abs(count)} rows ${count > 0 ? 'more' : 'fewer'}`;
+  const back = isAboveUnderarm(bench, kept) ? 'Rip' : 'Knit';
+  return {
+    ...draft,
+    id: `${draft.kind}:${fresh.name}:length`,
+    name: `${back} the ${kept.name} ${back === 'Rip' ? 'back to' : 'on to'} the underarm and go on with ${long}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
+    makes,
+    counts: [
+      ...(draft.counts ?? []),
+      { what: `rows ${count > 0 ? 'more' : 'fewer'}`, count: Math.abs(count) },
+    ],
+    work: widened(
+      bench,
+      knitOn(bench, makes, 'body', ({ belowUnderarm }) => belowUnderarm),
+      halves,
+      stitches,
+    ),
+  };
+};
+
+/** A body of which one half is knit: the other takes up what all of it is too narrow or too wide by. */
+export const openOtherPiece = (bench: Bench): Opened => {
+  const out = (why: string) => nothing('add', 'The other half wider or narrower', why);
+  if (indexOf(bench, 'chest') < 0) return out('It has no halves.');
+  const halves = halvesOf(bench);
+  if (halves === null)
+    return out('There is no half of the body that is begun beside one that is not.');
+  const aim = firstAim(bench, 'width', 'body');
+  if (aim === undefined || !GIRTHS.some((each) => each === aim.fit.landmark))
+    return out('No girth of the body is likely to miss.');
+  const length = firstAim(bench, 'length', 'body');
+  const both =
+    length === undefined || rows(bench, length.byMm) === 0
+      ? []
+      : [widerAndLong(bench, halves, aim, length)];
+  return { drafts: [wider(bench, halves, aim), ...both], leftOut: [] };
+};
