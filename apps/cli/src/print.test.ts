@@ -107,7 +107,11 @@ it.each([
     ['--blank', '--pdf', 'folder'],
     'folder: file: this is a folder. Name a file in it.',
   ],
-  ['one name for both', ['--blank', '--pdf', 'x.pdf', '--svg', 'x.pdf'], 'have the same name.'],
+  [
+    'one name for both',
+    ['--blank', '--pdf', 'x.pdf', '--svg', 'x.pdf'],
+    'have the same name (given: x.pdf).',
+  ],
   [
     'a folder that is not there for the second',
     ['--blank', '--pdf', 'x.pdf', '--svg', 'gone/x.svg'],
