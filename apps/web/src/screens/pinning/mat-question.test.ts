@@ -86,6 +86,13 @@ test('PN10: tapes that cannot meet are a fault that names the step and the field
   expect(!found.ok && found.faults[0]!.field).toBe('step 1, tape');
 });
 
+test('PN10: one tape that puts a pin beyond any mat is a fault that names the step', () => {
+  const found = inMatOf(workOf({ told: [told(0, [50_000, null])] }), MAT);
+  expect(!found.ok && found.faults.map(({ code, field }) => [code, field])).toEqual([
+    ['mat-tape-away', 'step 1, tape'],
+  ]);
+});
+
 test('PN10: a step that does not say what it holds is a fault, and is named', () => {
   const work = workOf();
   delete work.steps[0]!.on;

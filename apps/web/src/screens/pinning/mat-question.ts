@@ -7,6 +7,7 @@ import {
   referencesOnMat,
   stockWithout,
 } from '@dryflat/engine/blocking';
+import type { Point } from '@dryflat/engine/garment';
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
 import {
   type GarmentRecord,
@@ -39,6 +40,21 @@ const unheld = (at: number): Fault => ({
   mend: 'Go on with the steps as they are, or start the piece anew from the mat.',
 });
 
+/** Farther from its planned place than the mat is long: no pull of hands, but another unit or a slip. */
+const isAway = (
+  { xMm, yMm }: Pick<PinPlaced, 'xMm' | 'yMm'>,
+  { x, y }: Point,
+  { widthMm, heightMm }: AgainQuestion['mat'],
+): boolean => Math.hypot(x - xMm, y - yMm) > Math.max(widthMm, heightMm);
+
+const away = ({ tapeMm }: MatTold): Fault => ({
+  code: 'mat-tape-away',
+  field: 'tape',
+  given: tapeMm.flatMap((mm) => mm ?? []).join(', '),
+  problem: 'By the tape it would stand farther from its planned place than the mat is long',
+  mend: 'Measure it again and look at the unit, or clear what was told.',
+});
+
 type Kept = Pick<MatWork, 'steps' | 'told' | 'piece'>;
 
 const matOf = (work: Pick<MatWork, 'lies'>, record: GarmentRecord) =>
@@ -53,6 +69,7 @@ export const inMatOf = (work: Kept, mat: AgainQuestion['mat']): Result<InMat[]> 
     if (placed === null) return { ok: false, faults: [unheld(at)] };
     const place = placeFromTape(placed, referencesOnMat(inMat, mat), tapeOf(toldAt(work, at)));
     if (!place.ok) return fail(...onStep(place.faults, at));
+    if (isAway(placed, place.value, mat)) return fail(...onStep([away(toldAt(work, at)!)], at));
     const { kind, on, along } = placed;
     inMat.push({ kind, on, along, to: place.value, order: at + 1 });
   }
