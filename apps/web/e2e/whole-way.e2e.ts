@@ -126,6 +126,7 @@ test(
     await page.getByRole('button', { name: 'It lies and dries from now' }).click();
     await page.getByText('Dry on the scale').waitFor(SOON);
     expect(await page.getByRole('radio', { name: /^Pinned/ }).isChecked()).toBe(true);
+    expect(await page.getByText('keep children and pets away').isVisible()).toBe(true);
     await page.getByRole('textbox', { name: 'Mass now, wet' }).fill('190');
     await page.keyboard.press('Tab');
     await page.clock.setFixedTime(hoursOn(2));

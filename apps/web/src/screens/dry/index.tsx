@@ -1,5 +1,5 @@
 import type { Drying } from '@dryflat/record';
-import { Button, Card, EmptyState, toast } from '../../kit/index.ts';
+import { Button, Card, EmptyState, Notice, toast } from '../../kit/index.ts';
 import { newId, useGarment } from '../../store/index.ts';
 import { PhotoSection } from '../photos/index.tsx';
 import { AnswerCard } from './answer-card.tsx';
@@ -75,6 +75,11 @@ const UnderWay = ({ drying }: { drying: Drying }) => {
   return (
     <>
       <AnswerCard drying={drying} edit={edit} at={at} now={now} />
+      {drying.pinned && (
+        <Notice tone="unsure">
+          Pins are in it, and they are sharp: keep children and pets away until they are out.
+        </Notice>
+      )}
       <HowItLies drying={drying} edit={edit} />
       <div className="df-dry-columns">
         <WeighCard drying={drying} edit={edit} now={now} />
