@@ -54,6 +54,21 @@ describe('counts of a piece', () => {
     expect(stitches).toEqual(stitches.toSorted((a, b) => b - a));
   });
 
+  it('CN10: a round yoke says that it is knit in one, and no other garment does', () => {
+    for (const kind of FLAT) {
+      const told = outlinePieces(kind, SIZES).filter((piece) =>
+        got(countsOfPiece(piece, { pitch: gauge(5, 3.6) })).notices.some(
+          ({ code }) => code === 'yoke-in-one',
+        ),
+      );
+      const names = told.map(({ name }) => name);
+      expect([kind, names]).toEqual([
+        kind,
+        kind.endsWith('-yoke') ? expect.arrayContaining(['front', 'back']) : [],
+      ]);
+    }
+  });
+
   it('CN10: a rectangle is cast on, worked and bound off', () => {
     const [piece] = outlinePieces('blanket', { width: flat(500), length: flat(800) });
     const found = got(

@@ -92,6 +92,8 @@ const measureOf = (
   };
 };
 
+const BODY: ReadonlySet<string> = new Set(['front', 'back']);
+
 /** What the numbers leave open. Common practice, no source. */
 const noticesOf = (piece: OutlinePiece, shape: PieceShape, base: BaseCounts): Notice[] => {
   const notices: Notice[] = [];
@@ -108,6 +110,11 @@ const noticesOf = (piece: OutlinePiece, shape: PieceShape, base: BaseCounts): No
     );
   if (piece.name === 'shawl' && piece.path.every((s) => s.edge !== 'cast-on'))
     say('from-the-point', 'These counts are for working from the bottom edge up, in level rows.');
+  if (BODY.has(piece.name) && piece.path.some((s) => s.edge === 'fold'))
+    say(
+      'yoke-in-one',
+      'A round yoke is knit in one with the sleeves: what is shaped above the underarm here is this piece’s share of its decreases.',
+    );
   if (piece.name === 'mitten')
     say(
       'thumb-apart',

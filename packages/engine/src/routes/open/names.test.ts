@@ -62,7 +62,7 @@ describe('Names and work of routes', () => {
     expect(plain.hours).toBeCloseTo(0, 9);
   });
 
-  it('O3: where one half of the body is not begun, it may make up for the other', () => {
+  it('O22: where one half of the body is not begun, it may make up for the other', () => {
     const all = found({ progress: [{ piece: 'back', share: 1 }] });
     const route = all.find(({ id }) => id === 'add:front' || id === 'take-away:front');
     const planned = all.find(({ planned: is }) => is);

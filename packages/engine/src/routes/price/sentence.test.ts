@@ -29,7 +29,7 @@ test('O11: what leads and what it costs are told, with the weights', () => {
   );
 });
 
-test('O11: numbers that print the same are not set against each other', () => {
+test('O23: numbers that print the same are not set against each other', () => {
   const both = [route('One', 0.223, 15), route('Other', 0.221, 15.02)];
   expect(whyFirst(both, weights)).toContain('“Other” is hardly behind it.');
 });
