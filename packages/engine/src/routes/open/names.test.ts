@@ -80,4 +80,15 @@ describe('Names and work of routes', () => {
     for (const progress of [[], QUESTION.progress])
       expect(found({ progress }).some(({ id }) => /:front$/.test(id))).toBe(false);
   });
+
+  it('O22: a half that is knit and too long is ripped to its underarm, and no farther', () => {
+    const all = found({ forecast: SHORTER, progress: [{ piece: 'back', share: 1 }] });
+    const route = all.find(({ id }) => /:front:length$/.test(id));
+    const ripped = (id: string) => all.find((each) => each.id === id)?.hours.rip.p50 ?? Number.NaN;
+    expect(route?.name).toMatch(
+      /^Rip the back down to the underarm, row \d+, and go on with \d+ rows/,
+    );
+    expect(route?.hours.rip.p50).toBeCloseTo(ripped('rip-length:body'), 9);
+    expect(route?.hours.rip.p50).toBeLessThan(ripped('blend:own'));
+  });
 });

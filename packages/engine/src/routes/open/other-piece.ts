@@ -7,7 +7,7 @@ import { plannedMat } from './afresh.ts';
 import { type Aim, firstAim, indexOf, lengthsMet, withFactors } from './aim.ts';
 import { type Bench, type Draft, mmToken, nothing, type Opened, percent, spoken } from './draft.ts';
 import { finishing } from './drying.ts';
-import { isAboveUnderarm, knitOn, rows } from './rip.ts';
+import { isAboveUnderarm, knitOn, rows, underarmRow } from './rip.ts';
 
 /** Of a body in two halves, the one that is begun and the one that is not. */
 interface Halves {
@@ -102,10 +102,12 @@ const widerAndLong = (bench: Bench, halves: Halves, aim: Aim, length: Aim): Draf
   const count = rows(bench, length.byMm);
   const long = `${Math.abs(count)} rows ${count > 0 ? 'more' : 'fewer'}`;
   const back = isAboveUnderarm(bench, kept) ? 'Rip' : 'Knit';
+  const row = underarmRow(bench, 'body');
+  const at = row === null ? '' : `, row ${row},`;
   return {
     ...draft,
     id: `${draft.kind}:${fresh.name}:length`,
-    name: `${back} the ${kept.name} ${back === 'Rip' ? 'back to' : 'on to'} the underarm and go on with ${long}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
+    name: `${back} the ${kept.name} ${back === 'Rip' ? 'down' : 'on'} to the underarm${at} and go on with ${long}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
     makes,
     counts: [
       ...(draft.counts ?? []),

@@ -51,7 +51,7 @@ export const rows = (bench: Bench, mm: number): number =>
   Math.round(mm / bench.luck.pitch.length.median);
 
 /** Rows from the cast-on to where the shaping of the top begins; null where no length says. */
-const underarmRow = (bench: Bench, part: PartName): number | null => {
+export const underarmRow = (bench: Bench, part: PartName): number | null => {
   const at = indexOf(bench, part === 'sleeve' ? 'sleeve-length' : 'underarm-length');
   return at < 0 ? null : rows(bench, bench.luck.median.there[at]!);
 };
