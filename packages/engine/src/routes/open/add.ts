@@ -94,7 +94,7 @@ const openRows = (bench: Bench, part: PartName): Opened => {
       ? `Pick up along the ${edge} and knit a border of ${rows} rows downwards`
       : border > 0
         ? `Take ${rows} rows out above the ribbing of the ${edge} and knit the ribbing on again`
-        : `Take ${rows} rows off at the ${edge} and bind off downwards`,
+        : `Take ${rows} rows off at the ${edge}, bound off downwards`,
     makes,
     counts: [{ what: 'rows', count: rows }],
     work: more(

@@ -58,7 +58,7 @@ describe('Names and work of routes', () => {
     expect(ribbed.hours).toBeGreaterThan(1.8);
     expect(ribbed.hours).toBeLessThan(3);
     const plain = extra(shorter([]));
-    expect(plain.name).toContain('bind off downwards');
+    expect(plain.name).toContain('bound off downwards');
     expect(plain.hours).toBeCloseTo(0, 9);
   });
 

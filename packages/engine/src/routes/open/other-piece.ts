@@ -75,7 +75,7 @@ const drafted = (bench: Bench, halves: Halves, aim: Aim): Omit<Draft, 'id' | 'na
     reasons: [
       `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}.`,
       more
-        ? `Bind half of the stitches off at each underarm more; each side seam lies ${mmToken(byMm / 4)} towards the ${kept.name}.`
+        ? `Half of these stitches are bound off at each underarm; each side seam lies ${mmToken(byMm / 4)} towards the ${kept.name}.`
         : `Each side seam lies ${mmToken(-byMm / 4)} towards the ${fresh.name}.`,
     ],
   };
