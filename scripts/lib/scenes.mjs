@@ -65,7 +65,7 @@ const phone = (place, heading, example = 'waistcoat') => ({
 /** Some steps into the pinning of the front. */
 const pinning = async (/** @type {Page} */ page) => {
   await goTo(page, 'mat');
-  await page.getByRole('button', { name: 'Start pinning', exact: true }).click();
+  await page.getByRole('button', { name: /^Start pinning/ }).click();
   await page.waitForURL(/\/pinning$/);
   const next = page.getByRole('button', { name: /^Next/ });
   for (let step = 0; step < 6; step += 1) await next.click();
@@ -75,7 +75,7 @@ const pinning = async (/** @type {Page} */ page) => {
 const drying = async (/** @type {Page} */ page) => {
   await goTo(page, 'dry');
   await page.getByRole('button', { name: 'It lies and dries from now' }).click();
-  await bringUp(page, /dry/i);
+  await bringUp(page, 'When it is dry');
 };
 
 /** @type {readonly Scene[]} */

@@ -18,5 +18,5 @@ export type Answer =
   | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
   | { readonly kind: 'broken'; readonly turn: number; readonly message: string };
 
-/** The same luck for every forecast, so that only what the knitter changed changes it. */
-export const SEED = 20_250_101;
+/** The same luck for every forecast, so that only what the knitter changed changes it; that of the command line, so that both say the same. */
+export const SEED = 1;
