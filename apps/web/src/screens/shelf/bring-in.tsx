@@ -63,7 +63,7 @@ const BringIn = ({ given, onClose }: { given: string | null; onClose: () => void
             This could not be read as a garment, for{' '}
             {faults.length === 1 ? 'one reason' : `${faults.length} reasons`}:
           </p>
-          <FaultList faults={faults} />
+          <FaultList faults={faults} ofFile />
         </div>
       )}
       <TextField
