@@ -68,10 +68,18 @@ describe('askRoutes', () => {
         shopDays: 5,
       },
       dryingHours: null,
-      from: '2031-01-08',
+      from: TODAY,
       by: '2031-02-03',
       weights: { fit: 1, time: 0.5, yarn: 0 },
     });
+  });
+
+  it('R86: the plan starts on the day that it says, and on the day of asking when that is past', () => {
+    const on = (from: string) =>
+      asked((record) => {
+        if (record.pace) record.pace.from = from;
+      }).from;
+    expect([on('2031-01-21'), on(TODAY), on('2031-01-19')]).toEqual(['2031-01-21', TODAY, TODAY]);
   });
 
   it('R87: what nobody said is null, or taken as usual and told', () => {

@@ -16,7 +16,7 @@ const ALSO_ASKED = /^(people|pace|progress|left)\b/;
 
 /**
  * The engine's question of what to do now. `today` is the ISO day of asking, from which the plan runs
- * where the pace does not say another. What a record says nothing of is null, or taken as usual and
+ * where the pace does not say a later one. What a record says nothing of is null, or taken as usual and
  * told by `routesAssumed`. Fails as `askForecast` does, with faults of what else is read, and with a
  * `today` that is no day.
  */
@@ -59,7 +59,7 @@ const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'for
   stock: yarnStock(record),
   pace: paceOf(record),
   dryingHours: null,
-  from: record.pace?.from ?? today,
+  from: planFrom(record, today),
   by: record.plan.finishBy ?? null,
   weights: { ...(record.plan.weights ?? USUAL_WEIGHTS) },
 });
@@ -71,6 +71,10 @@ const progressOf = (record: GarmentRecord): RoutesQuestion['progress'] => {
   if (!isWhole(record)) return [];
   return outlineOf(record.kind, {}).pieces.map(({ name }) => ({ piece: name, share: 1 }));
 };
+
+/** The day that the plan starts from: what is past cannot be knit in any more. ISO days. */
+export const planFrom = ({ pace }: GarmentRecord, today: string): string =>
+  pace?.from !== undefined && pace.from > today ? pace.from : today;
 
 const personToFit = ({ id, name, body }: Person): RoutesQuestion['people'][number] => ({
   id,

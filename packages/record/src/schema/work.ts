@@ -18,7 +18,7 @@ export const pace = z.strictObject({
   hours: z.array(z.number().min(0).max(24)).length(7),
   /** Days on which nothing is knit. */
   away: z.array(day).max(1000),
-  /** The day that the plan starts from; the day of asking where left out. */
+  /** The day that the plan starts from; the day of asking where left out or past. */
   from: day.optional(),
   /** Days from asking for another skein to holding it; left out where none is to be had. */
   shopDays: z.int().min(0).max(1000).optional(),

@@ -1,4 +1,5 @@
 import type { PaceForecast } from '@dryflat/engine/routes';
+import { planFrom } from '@dryflat/record/routes';
 import { useEffect, useRef } from 'react';
 import { announce, Card, Notice } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
@@ -52,7 +53,7 @@ const ELSEWHERE = /^(rest|past-date|order-)/;
 const Answer = ({ forecast, pending }: { forecast: PaceForecast; pending: boolean }) => {
   const { record } = useGarment();
   const by = record.plan.finishBy ?? null;
-  const from = record.pace?.from ?? today();
+  const from = planFrom(record, today());
   const main = headline(forecast);
   useToldDay(pending ? null : main);
   return (

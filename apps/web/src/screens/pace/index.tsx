@@ -1,3 +1,4 @@
+import { planFrom } from '@dryflat/record/routes';
 import { useGarment } from '../../store/index.ts';
 import { today } from '../result/today.ts';
 import { AnswerCard } from './answer-card.tsx';
@@ -15,7 +16,7 @@ import { YarnCard } from './yarn-card.tsx';
 const Screen = () => {
   const at = usePaceForecast();
   const { record } = useGarment();
-  const from = record.pace?.from ?? today();
+  const from = planFrom(record, today());
   const { forecast } = at;
   const open = forecast !== null && !isDone(forecast);
   return (
