@@ -1,10 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
   beginGarment,
-  bench,
+  benchHere,
   DESK,
   fitsSideways,
   openExample,
@@ -12,11 +11,7 @@ import {
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const wellMade = async (page: Page): Promise<void> => {
   expect(await axeFindings(page)).toEqual([]);

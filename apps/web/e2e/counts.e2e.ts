@@ -1,19 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import {
-  axeFindings,
-  type Bench,
-  bench,
-  fitsSideways,
-  openExample,
-  smallTargets,
-} from './harness.ts';
+import { expect, test } from 'vitest';
+import { axeFindings, benchHere, fitsSideways, openExample, smallTargets } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** A forecast and its counts are worked out beside other work on two cores. */
 const SOON = { timeout: 20_000 };

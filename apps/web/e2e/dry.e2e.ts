@@ -1,21 +1,16 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
-  bench,
+  benchHere,
   fitsSideways,
   openExample,
   PHONE,
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const TEN = new Date('2031-03-05T10:00:00Z');
 const hoursOn = (hours: number): Date => new Date(TEN.getTime() + hours * 3_600_000);

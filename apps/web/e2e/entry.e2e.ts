@@ -1,22 +1,18 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
   beginGarment,
-  bench,
+  benchHere,
   DESK,
   fitsSideways,
+  type OpenOptions,
   openExample,
   PHONE,
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const LINE = 'Finished chest: 34 (38, 42) (46, 50, 54)" / 86 (96, 106) (117, 127, 137) cm';
 
@@ -29,7 +25,7 @@ const box = (page: Page) => page.getByLabel('Size lines, or a table from a sprea
 const takeOver = (page: Page) => page.getByRole('button', { name: /^Take over/ });
 const cell = (page: Page, name: string) => page.getByRole('textbox', { name });
 
-const pasted = async (text: string, options: Parameters<Bench['open']>[0] = {}): Promise<Page> => {
+const pasted = async (text: string, options: OpenOptions = {}): Promise<Page> => {
   const page = await at.open(options);
   await beginGarment(page, 'Pasted');
   await goTo(page, 'Pattern');

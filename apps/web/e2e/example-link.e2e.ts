@@ -1,11 +1,7 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, bench } from './harness.ts';
+import { expect, test } from 'vitest';
+import { benchHere } from './harness.ts';
 
-let app: Bench;
-beforeAll(async () => {
-  app = await bench();
-});
-afterAll(() => app.close());
+const app = benchHere();
 
 test('S1: an address of an example opens it, once, and going back does not lead there again', async () => {
   const page = await app.open({ path: '#/example/waistcoat' });

@@ -9,6 +9,7 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
 import { type Served, serveFolder } from './serve.ts';
 
 /** The build under test. */
@@ -65,6 +66,28 @@ export const bench = async (): Promise<Bench> => {
       await served.stop();
       if (errors.length > 0) throw new Error(`the page reported:\n${errors.join('\n')}`);
     },
+  };
+};
+
+/** A bench for all tests of a file: made before the first, closed after the last. */
+export const benchHere = (): Omit<Bench, 'close'> => {
+  let made: Bench | null = null;
+  const here = (): Bench => {
+    if (made === null) throw new Error('the bench is there from the first test on');
+    return made;
+  };
+  beforeAll(async () => {
+    made = await bench();
+  });
+  afterAll(() => made?.close());
+  return {
+    get address() {
+      return here().address;
+    },
+    get browser() {
+      return here().browser;
+    },
+    open: (options) => here().open(options),
   };
 };
 

@@ -1,9 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
-  bench,
+  benchHere,
   DESK,
   fitsSideways,
   openExample,
@@ -11,11 +10,7 @@ import {
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** A plan takes seconds, and many times that beside other work on two cores; a hang still ends. */
 const PLANNED = { timeout: 240_000 };

@@ -2,15 +2,11 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, bench, DIST, openExample, PHONE } from './harness.ts';
+import { expect, test } from 'vitest';
+import { benchHere, DIST, openExample, PHONE } from './harness.ts';
 import { serveFolder } from './serve.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const copyKept = (page: Page): Promise<void> =>
   page.evaluate(async () => {

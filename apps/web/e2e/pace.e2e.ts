@@ -1,22 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import ical from 'ical.js';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
-  bench,
+  benchHere,
   fitsSideways,
   openExample,
   PHONE,
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** Ten thousand draws, step by step, beside other work on two cores. */
 const SOON = { timeout: 20_000 };

@@ -1,21 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import type { Download, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { readPdf } from '../../../packages/paper/src/testing/read-pdf.ts';
-import {
-  axeFindings,
-  type Bench,
-  bench,
-  fitsSideways,
-  openExample,
-  smallTargets,
-} from './harness.ts';
+import { axeFindings, benchHere, fitsSideways, openExample, smallTargets } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** A plan of the mat is worked out beside other work on two cores. */
 const SOON = { timeout: 40_000 };

@@ -2,11 +2,10 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
-  bench,
+  benchHere,
   DESK,
   DIST,
   fitsSideways,
@@ -18,11 +17,7 @@ import {
 } from './harness.ts';
 import { serveFolder } from './serve.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** A plan takes seconds, and many times that beside other work on two cores; a hang still ends. */
 const PLANNED = { timeout: 240_000 };

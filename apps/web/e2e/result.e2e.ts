@@ -2,12 +2,11 @@ import { forecast } from '@dryflat/engine/garment';
 import { countOfPitch } from '@dryflat/engine/units';
 import { askForecast, EXAMPLES, type GarmentRecord } from '@dryflat/record';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
   beginGarment,
-  bench,
+  benchHere,
   DESK,
   fitsSideways,
   openExample,
@@ -15,11 +14,7 @@ import {
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const answer = (page: Page) => page.getByRole('region', { name: 'The answer' });
 

@@ -1,20 +1,15 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import {
   axeFindings,
-  type Bench,
-  bench,
+  benchHere,
   fitsSideways,
   openExample,
   PHONE,
   smallTargets,
 } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 /** Sixteen routes of ten thousand draws beside other work on two cores. */
 const SOON = { timeout: 30_000 };

@@ -1,12 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, beginGarment, bench, openExample } from './harness.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { beginGarment, benchHere, openExample } from './harness.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 test('B1: a first visit offers seven examples with their stories, and an empty start', async () => {
   const page = await at.open();
@@ -57,7 +54,7 @@ test('B4: undo and redo follow the name of a garment', async () => {
   await title('Second name');
 });
 
-const saveFile = async (page: Awaited<ReturnType<Bench['open']>>): Promise<string> => {
+const saveFile = async (page: Page): Promise<string> => {
   await page.getByRole('button', { name: 'More for this garment' }).click();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();

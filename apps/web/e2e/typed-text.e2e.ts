@@ -2,15 +2,11 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, beginGarment, bench, DIST, killBrowser, openProfile } from './harness.ts';
+import { expect, test } from 'vitest';
+import { beginGarment, benchHere, DIST, killBrowser, openProfile } from './harness.ts';
 import { type Served, serveFolder } from './serve.ts';
 
-let at: Bench;
-beforeAll(async () => {
-  at = await bench();
-});
-afterAll(() => at.close());
+const at = benchHere();
 
 const toYarn = async (page: Page): Promise<void> => {
   await page.getByRole('link', { name: 'Yarn' }).click();
