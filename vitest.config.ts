@@ -12,6 +12,8 @@ export default defineConfig({
     // Tests that start programs, or run many draws, share two cores with all the others; a hang still ends.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // Left to itself, Vitest keeps one of two cores free.
+    maxWorkers: '100%',
     passWithNoTests: false,
   },
 });
