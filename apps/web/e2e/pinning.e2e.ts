@@ -376,7 +376,7 @@ const fakes = (): void => {
     onend: (() => void) | null = null;
     start(): void {
       noted.hear = (words) =>
-        this.onresult?.({ resultIndex: 0, results: [[{ transcript: words }]] });
+        this.onresult?.({ resultIndex: 0, results: [[{ confidence: 0.9, words }]] });
     }
     abort(): void {
       noted.hear = () => {};

@@ -16,3 +16,15 @@ export const spokenIn = (heard: string): Spoken | null => {
       if (found.index > at) [best, at] = [means, found.index];
   return best;
 };
+
+/**
+ * What was said, of one alternative of a recogniser: the only text that it has beside a number for how
+ * sure it is. Inherited properties count, as an interface of the platform has no others.
+ */
+export const wordsIn = (alternative: object): string => {
+  for (const key in alternative) {
+    const value = (alternative as Readonly<Record<string, unknown>>)[key];
+    if (typeof value === 'string') return value;
+  }
+  return '';
+};

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Spoken, spokenIn } from './heard.ts';
+import { type Spoken, spokenIn, wordsIn } from './heard.ts';
 
 /** The part of speech recognition that is used here; browsers have it under two names or not at all. */
 interface Recognition {
@@ -9,7 +9,7 @@ interface Recognition {
   onresult:
     | ((event: {
         readonly resultIndex: number;
-        readonly results: ArrayLike<ArrayLike<{ readonly transcript: string }>>;
+        readonly results: ArrayLike<ArrayLike<object>>;
       }) => void)
     | null;
   onerror: ((event: { readonly error: string }) => void) | null;
@@ -67,7 +67,7 @@ export const useListening = (on: boolean, hear: (word: Spoken) => void): string 
       // Our own voice is not an answer.
       if (globalThis.speechSynthesis?.speaking) return;
       for (let k = resultIndex; k < results.length; k++) {
-        const word = spokenIn(results[k]?.[0]?.transcript ?? '');
+        const word = spokenIn(wordsIn(results[k]?.[0] ?? {}));
         if (word) latest.current(word);
       }
     };
