@@ -154,11 +154,13 @@ test('DB4: reminders are told while the app is open, and those missed afterwards
   await page.clock.setFixedTime(first + 60_000);
   await page.reload();
   await page.locator('.df-toast').getByText('Weigh Sluice shawl').waitFor(SOON);
-  const notes = await page.evaluate(async () => {
-    const worker = await navigator.serviceWorker.getRegistration();
-    return (await worker?.getNotifications())?.map(({ title }) => title);
-  });
-  expect(notes).toEqual(['Weigh Sluice shawl for the ferry window']);
+  const notes = () =>
+    page.evaluate(async () => {
+      const worker = await navigator.serviceWorker.getRegistration();
+      return (await worker?.getNotifications())?.map(({ title }) => title);
+    });
+  // Shown once the app's worker is there, which is after the page.
+  await expect.poll(notes, SOON).toEqual(['Weigh Sluice shawl for the ferry window']);
   await page.clock.setFixedTime(second + 3_600_000);
   await page.reload();
   await page.locator('.df-toast').getByText('Due while the app was closed: ').waitFor(SOON);

@@ -12,9 +12,12 @@ export const askLeave = async (): Promise<Leave> =>
 export const notify = async (title: string, body: string, tag: string): Promise<boolean> => {
   if (leaveNow() !== 'granted') return false;
   try {
-    const worker = await navigator.serviceWorker?.getRegistration();
-    if (worker) await worker.showNotification(title, { body, tag, icon: '/icon-192.png' });
-    else new Notification(title, { body, tag });
+    const registered = await navigator.serviceWorker?.getRegistration();
+    // It may still be installing: only an active one shows notes.
+    if (registered) {
+      const worker = await navigator.serviceWorker.ready;
+      await worker.showNotification(title, { body, tag, icon: '/icon-192.png' });
+    } else new Notification(title, { body, tag });
     return true;
   } catch {
     return false;
