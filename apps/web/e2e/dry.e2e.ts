@@ -1,14 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import {
-  axeFindings,
-  benchHere,
-  fitsSideways,
-  openExample,
-  PHONE,
-  smallTargets,
-} from './harness.ts';
+import { benchHere, fitsSideways, isSound, openExample, PHONE } from './harness.ts';
 
 const at = benchHere();
 
@@ -43,20 +36,6 @@ const answer = (page: Page) => seen(page.locator('.df-dry-when'));
 const settled = async (page: Page): Promise<string> => {
   await page.locator('.df-dry-when:not([data-pending])').waitFor(SOON);
   return answer(page);
-};
-
-/** axe in both themes, targets, and nothing sideways. */
-const isSound = async (page: Page): Promise<void> => {
-  for (const theme of ['dark', 'light']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    // Colours change over within the quickest time that they may take.
-    await page.waitForTimeout(150);
-    expect(await axeFindings(page)).toEqual([]);
-  }
-  expect(await smallTargets(page)).toEqual([]);
-  expect(await fitsSideways(page)).toBe(true);
 };
 
 test('DB1, DB2: a forecast at once, made surer by the scale and each weighing, kept over a reload; what changed is spoken', async () => {

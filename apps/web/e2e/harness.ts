@@ -9,7 +9,7 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { type Served, serveFolder } from './serve.ts';
 
 /** The build under test. */
@@ -189,3 +189,17 @@ export const smallTargets = (page: Page): Promise<string[]> =>
 /** True where nothing sticks out sideways: no text at any size needs scrolling in two directions. */
 export const fitsSideways = (page: Page): Promise<boolean> =>
   page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth);
+
+/** axe in both themes, targets, and nothing sideways. */
+export const isSound = async (page: Page): Promise<void> => {
+  for (const theme of ['dark', 'light']) {
+    await page.evaluate((chosen) => {
+      document.documentElement.dataset.theme = chosen;
+    }, theme);
+    // Colours change over within the quickest time that they may take.
+    await page.waitForTimeout(150);
+    expect(await axeFindings(page)).toEqual([]);
+  }
+  expect(await smallTargets(page)).toEqual([]);
+  expect(await fitsSideways(page)).toBe(true);
+};

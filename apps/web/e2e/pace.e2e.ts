@@ -2,14 +2,7 @@ import { readFile } from 'node:fs/promises';
 import ical from 'ical.js';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import {
-  axeFindings,
-  benchHere,
-  fitsSideways,
-  openExample,
-  PHONE,
-  smallTargets,
-} from './harness.ts';
+import { benchHere, fitsSideways, isSound, openExample, PHONE } from './harness.ts';
 
 const at = benchHere();
 
@@ -41,20 +34,6 @@ const changed = async (
   return settled(page, big);
 };
 const dayOf = (printed: string): number => new Date(printed).getTime();
-
-/** axe in both themes, targets, and nothing sideways. */
-const isSound = async (page: Page): Promise<void> => {
-  for (const theme of ['dark', 'light']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    // Colours change over within the quickest time that they may take.
-    await page.waitForTimeout(150);
-    expect(await axeFindings(page)).toEqual([]);
-  }
-  expect(await smallTargets(page)).toEqual([]);
-  expect(await fitsSideways(page)).toBe(true);
-};
 
 test('PC2, PC4: a day, a curve and what the date asks for; hours and days off move it; kept over a reload; a date gone by is told', async () => {
   const page = await at.open();

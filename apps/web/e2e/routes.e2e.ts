@@ -1,13 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import {
-  axeFindings,
-  benchHere,
-  fitsSideways,
-  openExample,
-  PHONE,
-  smallTargets,
-} from './harness.ts';
+import { benchHere, fitsSideways, isSound, openExample, PHONE } from './harness.ts';
 
 const at = benchHere();
 
@@ -30,20 +23,6 @@ const settled = async (page: Page): Promise<string[]> => {
   return list(page).locator('.ro-name').allInnerTexts();
 };
 const numbersOf = (page: Page, row: number) => rows(page).nth(row).locator('dd').allInnerTexts();
-
-/** axe in both themes, targets, and nothing sideways. */
-const isSound = async (page: Page): Promise<void> => {
-  for (const theme of ['dark', 'light']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    // Colours change over within the quickest time that they may take.
-    await page.waitForTimeout(150);
-    expect(await axeFindings(page)).toEqual([]);
-  }
-  expect(await smallTargets(page)).toEqual([]);
-  expect(await fitsSideways(page)).toBe(true);
-};
 
 test('RT2, RT4: routes come one by one, are put in order, and follow the weights', async () => {
   const page = await at.open();

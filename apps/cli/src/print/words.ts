@@ -1,6 +1,8 @@
 import type { BasisKind, ForecastState } from '@dryflat/engine/fabric';
 import { findLandmark } from '@dryflat/engine/garment';
 
+export { inWords } from '@dryflat/paper/craft-words';
+
 export type Words = 'us' | 'uk';
 
 /** States as headings, in the order in which a garment goes through them. */
@@ -33,29 +35,6 @@ export const BASIS_MEANING: Readonly<Record<BasisKind, string>> = {
 
 const GAUGE = { us: 'Gauge', uk: 'Tension' } as const;
 export const gaugeWord = (words: Words): string => GAUGE[words];
-
-/** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
-const BRITISH: readonly (readonly [RegExp, string])[] = [
-  [/\bbound-off edge\b/g, 'cast-off edge'],
-  [/\bbound off\b/g, 'cast off'],
-  [/\bseed stitch\b/g, 'moss stitch'],
-  [/\bstockinette\b/g, 'stocking stitch'],
-  [/\bswatch\b/g, 'tension square'],
-  [/\bSwatch\b/g, 'Tension square'],
-  [/\bgauge\b/g, 'tension'],
-  [/\bGauge\b/g, 'Tension'],
-];
-const AMERICAN: readonly (readonly [RegExp, string])[] = [
-  [/\bfibre\b/g, 'fiber'],
-  [/\bFibre\b/g, 'Fiber'],
-];
-
-/** A sentence of the engine in the reader's English; not for texts that the knitter wrote. */
-export const inWords = (sentence: string, words: Words): string =>
-  (words === 'uk' ? BRITISH : AMERICAN).reduce(
-    (text, [from, to]) => text.replace(from, to),
-    sentence,
-  );
 
 /** A landmark in American or British words; one that the knitter made up stays as it is. */
 export const landmarkName = (id: string, words: Words): string =>

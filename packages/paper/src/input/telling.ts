@@ -1,5 +1,6 @@
 import { findLandmark } from '@dryflat/engine/garment';
 import { fillLengths, formatLength, formatRange, mm } from '@dryflat/engine/units';
+import { inWords } from '../craft-words.ts';
 import type { PaperName } from '../sheet/paper-size.ts';
 import type { Faces } from '../type/faces.ts';
 
@@ -38,27 +39,11 @@ export const columnText = (valueMm: number, unit: Units): string => {
   return unit === 'cm' && /^\d+$/.test(text) ? `${text}.0` : text;
 };
 
-/** Words of the engine's sentences in British use; they are written in American but for `fibre`. */
-const BRITISH: readonly (readonly [RegExp, string])[] = [
-  [/\bbound-off edge\b/g, 'cast-off edge'],
-  [/\bbind off\b/g, 'cast off'],
-  [/\bseed stitch\b/g, 'moss stitch'],
-  [/\bstockinette\b/g, 'stocking stitch'],
-  [/\bswatch\b/g, 'tension square'],
-  [/\bSwatch\b/g, 'Tension square'],
-  [/\bgauge\b/g, 'tension'],
-  [/\bGauge\b/g, 'Tension'],
-];
-const AMERICAN: readonly (readonly [RegExp, string])[] = [
-  [/\bfibre\b/g, 'fiber'],
-  [/\bFibre\b/g, 'Fiber'],
-];
-
 /** A sentence of the engine in the reader's unit and English. */
 export const sentence = (text: string, units: Units, words: Words): string =>
-  (words === 'uk' ? BRITISH : AMERICAN).reduce(
-    (said, [from, to]) => said.replace(from, to),
+  inWords(
     fillLengths(text, (length) => lengthText(length, units)),
+    words,
   );
 
 /** `Gauge` in American, `Tension` in British. */
