@@ -71,7 +71,7 @@ const forbidden = [
     comment: 'The engine does no I/O: whatever asks for time, files or a page is handed in.',
     from: {
       path: engineRooms.map(([, path]) => path),
-      pathNot: '\\.(test|bench)\\.ts$|/fixtures/|/check/',
+      pathNot: '\\.(test|bench|figures)\\.ts$|/fixtures/|/check/',
     },
     to: { dependencyTypes: ['core'] },
   },

@@ -3,11 +3,7 @@
 // `npm run bench [-- WORD]`: one JSON line per benchmark on standard output, and nothing else; only
 // files whose path contains WORD. Each file exports `bench: () => Promise<Measured[]>`.
 import './lib/node-version.mjs';
-import { readdirSync } from 'node:fs';
-import { join, relative } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { bundled } from './lib/bundled.mjs';
-import { ROOT } from './lib/root.mjs';
+import { filesEnding, keepOutputForResults, loaded, rounded } from './lib/measuring.mjs';
 import { endLeftovers } from './lib/run.mjs';
 
 /**
@@ -18,40 +14,21 @@ import { endLeftovers } from './lib/run.mjs';
  * @property {string} against what the ratio is to
  */
 
-const FOLDERS = ['packages', 'apps', 'scripts'];
-const SKIPPED = /(^|\/)(node_modules|dist)\//;
-
-/** Standard output belongs to the results: whatever else is said goes to standard error. */
-console.log = console.error;
-console.info = console.error;
-
-/** @param {string} word */
-const benchFiles = (word) =>
-  FOLDERS.flatMap((folder) =>
-    readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' }).map(
-      (file) => `${folder}/${file}`,
-    ),
-  )
-    .filter((file) => file.endsWith('.bench.ts') && !SKIPPED.test(file) && file.includes(word))
-    .sort();
-
-/** @param {number} value */
-const rounded = (value) => Number(value.toPrecision(4));
+keepOutputForResults();
 
 /** @param {string} file */
 const runFile = async (file) => {
-  const outfile = join('.cache', 'bench', `${relative('.', file).replaceAll('/', '-')}.mjs`);
-  const made = await bundled(file, outfile, { external: ['playwright-core', 'esbuild'] });
   /** @type {{ bench: () => Promise<Measured[]> }} */
-  const { bench } = await import(pathToFileURL(made).href);
+  const { bench } = await loaded(file, 'bench');
   for (const { name, ms, ratio, against, ...more } of await bench()) {
     const line = { name, ms: rounded(ms), ratio: rounded(ratio), against, ...more };
     process.stdout.write(`${JSON.stringify(line)}\n`);
   }
 };
 
+const word = process.argv[2] ?? '';
 let failed = 0;
-for (const file of benchFiles(process.argv[2] ?? '')) {
+for (const file of filesEnding('.bench.ts').filter((each) => each.includes(word))) {
   try {
     await runFile(file);
   } catch (error) {

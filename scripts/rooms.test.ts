@@ -174,7 +174,7 @@ describe('our own tree', () => {
     const files = readdirSync(join(ROOT, source), { recursive: true, encoding: 'utf8' })
       .map((file) => `${source}/${file}`)
       .filter((file) => file.endsWith('.ts'))
-      .filter((file) => !/\.(test|bench)\.ts$|\/fixtures\/|\/check\//.test(file));
+      .filter((file) => !/\.(test|bench|figures)\.ts$|\/fixtures\/|\/check\//.test(file));
     expect(files.length).toBeGreaterThan(10);
     const impure = files.flatMap((file) =>
       impurities(readFileSync(join(ROOT, file), 'utf8')).map((name) => `${file}: ${name}`),

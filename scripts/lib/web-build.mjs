@@ -6,7 +6,7 @@ import { run } from './run.mjs';
 
 const SOURCES = ['apps/web', 'packages', 'examples', 'package-lock.json'];
 const SKIPPED = new Set(['node_modules', 'dist', 'dev-dist', '.cache', 'coverage']);
-const IS_TEST = /\.(test|bench)\.[a-z]+$|\.md$/;
+const IS_TEST = /\.(test|bench|figures)\.[a-z]+$|\.md$/;
 
 /**
  * @param {string} path
