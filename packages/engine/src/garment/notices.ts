@@ -1,5 +1,5 @@
 import { stretchConflicts } from '../fabric/index.ts';
-import { meanOf, posterior, sdOf } from '../stats/index.ts';
+import { againstTheRest } from '../stats/index.ts';
 import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
 
@@ -54,11 +54,8 @@ const SURPRISE_Z = 3.29;
 const disagreements = (known: Known): Notice[] =>
   known.evidence.flatMap((each) => {
     if (each.basis.kind !== 'measured') return [];
-    const rest = known.evidence.filter((e) => e !== each);
-    const without = posterior(known.post.n, rest);
-    const miss = each.value - meanOf(without, each.form);
-    const z = miss / Math.hypot(sdOf(without, each.form), each.sd);
-    if (Math.abs(z) <= SURPRISE_Z) return [];
+    const { miss, sd } = againstTheRest(known.post, each);
+    if (Math.abs(miss) <= SURPRISE_Z * sd) return [];
     const way = miss > 0 ? 'larger' : 'smaller';
     return [
       {

@@ -2,6 +2,7 @@ import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
 import {
   add,
+  againstTheRest,
   constant,
   jointOf,
   meanOf,
@@ -65,6 +66,28 @@ describe('conjugate normal update', () => {
     expect(priorCovariance(a, a)).toBeCloseTo(4, 12);
     expect(priorCovariance(b, b)).toBeCloseTo(9, 12);
     expect(priorCovariance(a, b)).toBeCloseTo(0.25 * 6, 12);
+  });
+
+  test('S13: one observation against the rest is what leaving it out and learning again gives', () => {
+    const unknowns = new Unknowns();
+    const [p, q] = unknowns.freshPair([1, -1], [0.7, 0.4], 0.5);
+    const drift = unknowns.fresh(0, 2);
+    const observations = [
+      { form: add(p, drift), value: 1.4, sd: 0.003 },
+      { form: add(q, scale(drift, -2), constant(0.1)), value: -0.8, sd: 0.3 },
+      { form: add(p, q), value: 0.2, sd: 0.25 },
+    ];
+    const post = posterior(unknowns.count, observations);
+    for (const each of observations) {
+      const without = posterior(
+        unknowns.count,
+        observations.filter((other) => other !== each),
+      );
+      const { miss, sd } = againstTheRest(post, each);
+      // sd² − v loses up to seven of sixteen digits where the noise is far below the doubt.
+      expect(miss).toBeCloseTo(each.value - meanOf(without, each.form), 8);
+      expect(sd).toBeCloseTo(Math.hypot(sdOf(without, each.form), each.sd), 8);
+    }
   });
 
   test('a negative or missing SD is a bug and throws', () => {

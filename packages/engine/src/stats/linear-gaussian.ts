@@ -1,4 +1,4 @@
-import { cholesky, solveLower, solveUpper } from './cholesky.ts';
+import { addTo, backward, type Envelope, envelope, factorise, forward } from './envelope.ts';
 
 /**
  * A linear Gaussian model built up piece by piece. Every unknown is a standard normal `z_i`; every
@@ -64,27 +64,38 @@ export class Unknowns {
   }
 }
 
-/** Posterior of the unknowns: mean, and the Cholesky factor of the precision I + Σ hhᵀ/sd². */
+/**
+ * Posterior of the unknowns: mean, and the Cholesky factor of the precision I + Σ hhᵀ/sd². The factor
+ * has the unknowns in the reverse of their order: those made for one specimen or one piece alone come
+ * after what they share, and are so eliminated before it, at a cost linear in their number.
+ */
 export interface Posterior {
   readonly n: number;
   readonly mean: Float64Array;
-  readonly precisionFactor: Float64Array;
+  readonly precisionFactor: Envelope;
 }
 
 /** Closed-form posterior of `n` standard normals given the observations. */
 export const posterior = (n: number, observations: readonly Observation[]): Posterior => {
-  const precision = new Float64Array(n * n);
+  const row = (unknown: number): number => n - 1 - unknown;
+  const first = Int32Array.from({ length: n }, (_, i) => i);
+  for (const { form } of observations) {
+    const least = form.terms.reduce((min, [i]) => Math.min(min, row(i)), n);
+    for (const [i] of form.terms) first[row(i)] = Math.min(first[row(i)]!, least);
+  }
+  const precision = envelope(first);
   const rhs = new Float64Array(n);
-  for (let i = 0; i < n; i++) precision[i * n + i] = 1;
+  for (let i = 0; i < n; i++) addTo(precision, i, i, 1);
   for (const { form, value, sd } of observations) {
     const weight = 1 / (sd * sd);
     for (const [i, a] of form.terms) {
-      rhs[i]! += a * weight * (value - form.constant);
-      for (const [j, b] of form.terms) precision[i * n + j]! += a * b * weight;
+      rhs[row(i)]! += a * weight * (value - form.constant);
+      for (const [j, b] of form.terms)
+        if (row(j) <= row(i)) addTo(precision, row(i), row(j), a * b * weight);
     }
   }
-  const factor = cholesky(precision, n);
-  return { n, mean: solveUpper(factor, n, solveLower(factor, n, rhs)), precisionFactor: factor };
+  const factor = factorise(precision);
+  return { n, mean: backward(factor, forward(factor, rhs)).reverse(), precisionFactor: factor };
 };
 
 /** Mean of an affine form. */
@@ -94,14 +105,32 @@ export const meanOf = (post: Posterior, form: Affine): number =>
 /** Row L⁻¹h: inner products of such rows are posterior covariances. */
 const whiten = (post: Posterior, form: Affine): Float64Array => {
   const row = new Float64Array(post.n);
-  for (const [i, a] of form.terms) row[i]! += a;
-  return solveLower(post.precisionFactor, post.n, row);
+  for (const [i, a] of form.terms) row[post.n - 1 - i]! += a;
+  return forward(post.precisionFactor, row);
 };
 
 /** Standard deviation of an affine form. */
 export const sdOf = (post: Posterior, form: Affine): number => {
   const row = whiten(post, form);
   return Math.sqrt(row.reduce((sum, v) => sum + v * v, 0));
+};
+
+/**
+ * What the rest of the evidence says of one observation that is in the posterior: how far the
+ * observation lies from it (`miss`, signed), and the standard deviation that this would have. Closed:
+ * with the posterior variance v of the form and the residual r, the rest alone would have left
+ * r·sd²/(sd² − v) and sd²/√(sd² − v).
+ */
+export const againstTheRest = (
+  post: Posterior,
+  { form, value, sd }: Observation,
+): { readonly miss: number; readonly sd: number } => {
+  const variance = sd * sd;
+  const left = variance - sdOf(post, form) ** 2;
+  return {
+    miss: ((value - meanOf(post, form)) * variance) / left,
+    sd: variance / Math.sqrt(left),
+  };
 };
 
 /** Joint mean (k) and covariance (k × k, row-major) of several forms. */
