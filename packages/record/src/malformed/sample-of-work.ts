@@ -112,7 +112,7 @@ export const sampleOfWork = (): PartsOfWork => ({
       type: 'image/png',
       widthPx: 1,
       heightPx: 1,
-      data: 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAAB',
+      data: 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
     },
   ],
   finished: {

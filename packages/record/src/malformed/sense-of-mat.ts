@@ -217,4 +217,12 @@ export const SENSE_OF_MAT: readonly MalformedCase[] = [
       'photos[0].type: its data do not begin as a picture of any type here (given: "image/png"). Attach the photo again.',
     ],
   },
+  {
+    title: 'photo cut off behind its header',
+    path: 'photos[0].data',
+    value: 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAAB',
+    says: [
+      'photos[0].data: it begins as a picture, but is not a whole one, so that it goes into no report and no file (given: "iVBORw0KGgoAAAANSUhEUgAA…"). Attach the photo again, or remove it.',
+    ],
+  },
 ];

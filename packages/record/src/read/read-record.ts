@@ -1,6 +1,7 @@
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
 import { migrateUp, OLDEST_VERSION } from '../migrations/index.ts';
 import { isPlain, type PlainRecord } from '../migrations/step.ts';
+import { withCleanPhotos } from '../photo/clean-photos.ts';
 import type { GarmentRecord } from '../schema/garment.ts';
 import { CURRENT_VERSION, FORMAT } from '../schema/version.ts';
 import { parseJson } from './parse-json.ts';
@@ -14,7 +15,7 @@ export interface ReadRecord {
   readonly readOnly: boolean;
   /** The older version that the file was in, or null. */
   readonly migratedFrom: number | null;
-  /** What the reader should know, one sentence each; empty for a file of the current version. */
+  /** What the reader should know, one sentence each. */
   readonly notices: readonly string[];
   /** The text as it was given, byte for byte: nothing in a file that is opened is ever lost. */
   readonly original: string;
@@ -22,7 +23,7 @@ export interface ReadRecord {
 
 /**
  * Reads a garment record. Every structural fault is reported, not just the first; faults of meaning
- * (`faultsOf`) do not stop a record from opening.
+ * (`faultsOf`) do not stop a record from opening. Pictures hold nothing beside what they show.
  */
 export const readRecord = (text: string): Result<ReadRecord> => {
   const parsed = parseJson(text.replace(/^\uFEFF/, ''));
@@ -41,17 +42,25 @@ const opened = (
   structure: Result<GarmentRecord>,
   original: string,
   extra: Partial<ReadRecord> = {},
-): Result<ReadRecord> =>
-  structure.ok
-    ? ok({
-        record: structure.value,
-        readOnly: false,
-        migratedFrom: null,
-        notices: [],
-        original,
-        ...extra,
-      })
-    : structure;
+): Result<ReadRecord> => {
+  if (!structure.ok) return structure;
+  const { record, cleaned } = withCleanPhotos(structure.value);
+  return ok({
+    record,
+    readOnly: false,
+    migratedFrom: null,
+    original,
+    ...extra,
+    notices: [...(extra.notices ?? []), ...cleanedNotice(cleaned)],
+  });
+};
+
+const cleanedNotice = (cleaned: number): string[] =>
+  cleaned === 0
+    ? []
+    : [
+        `Taken out of ${cleaned === 1 ? 'a picture' : `${cleaned} pictures`}: what a camera or a program wrote beside it, such as place and time.`,
+      ];
 
 const readOlder = (plain: PlainRecord, text: string): Result<ReadRecord> => {
   const version = Number(plain.version);

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import type { Photo } from '@dryflat/record';
-import { withoutNotes } from './without-notes.ts';
+import { cleanJpeg, toBase64 } from '@dryflat/record/photo';
 
 export type Picture = Pick<Photo, 'type' | 'widthPx' | 'heightPx' | 'data'>;
 
@@ -42,27 +42,19 @@ const drawn = async (
   return (quality) => new Promise((done) => canvas.toBlob(done, 'image/jpeg', quality));
 };
 
-const asBase64 = (bytes: Uint8Array): Promise<string> =>
-  new Promise((done, failed) => {
-    const reader = new FileReader();
-    reader.onload = () => done(`${reader.result}`.replace(/^[^,]*,/, ''));
-    reader.onerror = () => failed(reader.error);
-    reader.readAsDataURL(new Blob([bytes as Uint8Array<ArrayBuffer>]));
-  });
-
 const small = async (bitmap: ImageBitmap, longest: number): Promise<Picture | null> => {
   if (longest < LEAST) return null;
   const size = fitted(bitmap, longest);
   const encode = await drawn(bitmap, size);
   for (const quality of QUALITIES) {
     const blob = await encode(quality);
-    const clean = blob && withoutNotes(new Uint8Array(await blob.arrayBuffer()));
+    const clean = blob && cleanJpeg(new Uint8Array(await blob.arrayBuffer()));
     if (clean && clean.length <= MOST)
       return {
         type: 'image/jpeg',
         widthPx: size.width,
         heightPx: size.height,
-        data: await asBase64(clean),
+        data: toBase64(clean),
       };
   }
   return small(bitmap, longest * SMALLER);
