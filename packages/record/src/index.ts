@@ -6,6 +6,7 @@ export { emptyRecord } from './make/empty-record.ts';
 export { spareId } from './make/spare-id.ts';
 export { type Loss, migrateDown, migrateUp, OLDEST_VERSION, STEPS } from './migrations/index.ts';
 export * from './pins/index.ts';
+export { type GoingOut, goingOut } from './private/going-out.ts';
 export { questionsOf, type SpanQuestion, type SpanReading } from './questions/span-questions.ts';
 export { type ReadRecord, readRecord } from './read/read-record.ts';
 export * from './schema/index.ts';
@@ -18,4 +19,5 @@ export {
   type Span,
   timesToEngine,
 } from './spans/girths.ts';
+export { marked, markedText } from './text/marked.ts';
 export { writeRecord } from './write/write-record.ts';

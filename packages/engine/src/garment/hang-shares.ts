@@ -1,3 +1,4 @@
+import { ownValue } from '../units/index.ts';
 import type { GarmentKind } from './kinds.ts';
 
 /**
@@ -33,6 +34,7 @@ const SLEEVELESS: Readonly<Record<string, HangShare>> = {
 
 /** Null where nothing hangs: hems, cuffs, and garments that are not hung from shoulders. */
 export const hangShares = (kind: GarmentKind, landmark: string): HangShare | null => {
-  if (kind.startsWith('pullover') || kind.startsWith('cardigan')) return SLEEVED[landmark] ?? null;
-  return kind === 'vest' || kind === 'top' ? (SLEEVELESS[landmark] ?? null) : null;
+  if (kind.startsWith('pullover') || kind.startsWith('cardigan'))
+    return ownValue(SLEEVED, landmark) ?? null;
+  return kind === 'vest' || kind === 'top' ? (ownValue(SLEEVELESS, landmark) ?? null) : null;
 };

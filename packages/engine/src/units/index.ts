@@ -19,6 +19,7 @@ export * from './format-range.ts';
 export { formatOffBy, formatSigned } from './format-signed.ts';
 export type { LengthUnit } from './length-units.ts';
 export { type DecimalMark, type Style, unbroken } from './length-words.ts';
+export { ownValue } from './own-value.ts';
 export { type CountOptions, type ParsedCounts, parseCountOver } from './parse-count-over.ts';
 export { type LengthOptions, type ParsedLength, parseLength } from './parse-length.ts';
 export { type MassUnit, type ParsedMass, parseMass } from './parse-mass.ts';

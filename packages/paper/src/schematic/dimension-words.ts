@@ -1,4 +1,5 @@
 import { findLandmark, type PieceName } from '@dryflat/engine/garment';
+import { ownValue } from '@dryflat/engine/units';
 
 export type Words = 'us' | 'uk';
 
@@ -24,7 +25,9 @@ export const fullName = (landmark: string, words: Words): string =>
   findLandmark(landmark)?.name[words] ?? landmark;
 
 export const shortName = (landmark: string, words: Words): string =>
-  (words === 'uk' ? SHORT_UK[landmark] : undefined) ?? SHORT[landmark] ?? fullName(landmark, words);
+  (words === 'uk' ? ownValue(SHORT_UK, landmark) : undefined) ??
+  ownValue(SHORT, landmark) ??
+  fullName(landmark, words);
 
 export const pieceCaption = (name: PieceName, copies: 1 | 2): string => {
   if (name === 'sleeve') return 'sleeve, folded';

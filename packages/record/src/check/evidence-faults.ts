@@ -2,7 +2,7 @@ import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord, HangReading, Reading, SetReading, Specimen } from '../schema/index.ts';
 import { lengthText } from '../text/lengths.ts';
 import { fault } from './doubt.ts';
-import { pitchDoubt } from './gauge-faults.ts';
+import { pitchFaults } from './gauge-faults.ts';
 
 /** A specimen's size is written down once, and it may have grown since. */
 const GROWN = 1.25;
@@ -39,7 +39,7 @@ const counted = (path: string, count: number, overMm: number): Fault[] =>
           'Count over a longer stretch.',
         ),
       ]
-    : pitchDoubt(`${path}.count`, count, overMm);
+    : pitchFaults(`${path}.count`, count, overMm);
 
 const stateFaults = (specimen: Specimen, reading: Reading, path: string): Fault[] => {
   const state = reading.kind === 'set' ? 'dried' : reading.state;

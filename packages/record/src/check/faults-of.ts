@@ -1,5 +1,7 @@
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '../schema/index.ts';
+import { boundsFaults } from './bounds-faults.ts';
+import { isDoubt } from './doubt.ts';
 import { dryingFaults } from './drying-faults.ts';
 import { evidenceFaults } from './evidence-faults.ts';
 import { garmentFaults } from './garment-faults.ts';
@@ -15,7 +17,7 @@ import { wearerFaults } from './wearer-faults.ts';
 import { workFaults } from './work-faults.ts';
 import { yarnFaults } from './yarn-faults.ts';
 
-export { isDoubt } from './doubt.ts';
+export { isDoubt };
 
 const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
   idFaults,
@@ -38,5 +40,12 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
  * What a record of the right shape says that cannot be, or is unlikely: all of it, not just the
  * first. Doubts (`isDoubt`) may be left as they are; faults have to be mended before a forecast.
  */
-export const faultsOf = (record: GarmentRecord): Fault[] =>
-  CHECKS.flatMap((check) => check(record));
+export const faultsOf = (record: GarmentRecord): Fault[] => {
+  const beyond = boundsFaults(record);
+  const fields = new Set(beyond.map(({ field }) => field));
+  // A doubt about a number that is beyond its bounds says nothing more.
+  const others = CHECKS.flatMap((check) => check(record)).filter(
+    (fault) => !(isDoubt(fault) && fields.has(fault.field)),
+  );
+  return [...beyond, ...others];
+};

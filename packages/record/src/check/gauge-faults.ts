@@ -11,31 +11,41 @@ import { fault } from './doubt.ts';
 export const LEAST_PITCH_MM = 0.5;
 export const MOST_PITCH_MM = 60;
 
+/** Beyond these it is no doubt any more but a slip, and nothing can be worked out from it. */
+const LEAST_POSSIBLE_MM = 0.3;
+const MOST_POSSIBLE_MM = 100;
+
 /** A row of the table whose counts and values differ more than this from its gauge is a likely misprint. */
 const GAUGE_SLACK = 1.35;
 
-/** A doubt where one stitch or row would be impossibly fine or coarse. */
-export const pitchDoubt = (field: string, count: number, overMm: number): Fault[] => {
+/** A doubt where one stitch or row would be unlikely fine or coarse, a fault where it cannot be. */
+export const pitchFaults = (field: string, count: number, overMm: number): Fault[] => {
   const pitch = overMm / count;
   if (pitch >= LEAST_PITCH_MM && pitch <= MOST_PITCH_MM) return [];
-  return [
-    fault(
-      'doubt-pitch',
-      field,
-      count,
-      `${count} over ${lengthText(overMm)} makes each ${Number(pitch.toPrecision(3))} mm, which no hand knitting is`,
-      'Check the count and the length that it was taken over.',
-    ),
-  ];
+  // What lies beyond all bounds by itself is told as that.
+  if (!(pitch > 1e-6 && pitch < 1e6)) return [];
+  const each = `${count} over ${lengthText(overMm)} makes each ${Number(pitch.toPrecision(3))} mm`;
+  const mend = 'Check the count and the length that it was taken over';
+  return pitch >= LEAST_POSSIBLE_MM && pitch <= MOST_POSSIBLE_MM
+    ? [fault('doubt-pitch', field, count, `${each}, which no hand knitting is`, `${mend}.`)]
+    : [
+        fault(
+          'pitch-impossible',
+          field,
+          count,
+          `${each}, which nothing knit can be`,
+          `${mend}; a stitch or row goes from ${LEAST_POSSIBLE_MM} to ${MOST_POSSIBLE_MM} mm.`,
+        ),
+      ];
 };
 
-/** Doubts about the pattern's gauge, and about counts that do not belong to their values at that gauge. */
+/** Faults and doubts of the pattern's gauge, and about counts that do not belong to their values at that gauge. */
 export const gaugeFaults = ({ pattern }: GarmentRecord): Fault[] => [
   ...(pattern.gauge === undefined
     ? []
     : [
-        ...pitchDoubt('pattern.gauge.stitches', pattern.gauge.stitches, pattern.gauge.overMm),
-        ...pitchDoubt('pattern.gauge.rows', pattern.gauge.rows, pattern.gauge.overMm),
+        ...pitchFaults('pattern.gauge.stitches', pattern.gauge.stitches, pattern.gauge.overMm),
+        ...pitchFaults('pattern.gauge.rows', pattern.gauge.rows, pattern.gauge.overMm),
       ]),
   ...pattern.measurements.flatMap((row, at) =>
     countDoubts(row, `pattern.measurements[${at}]`, pattern),
@@ -49,7 +59,7 @@ const countDoubts = (row: PatternMeasurement, path: string, pattern: Pattern): F
       const value = row.values[size];
       if (count === null || value == null) return [];
       const field = `${path}.counts[${size}]`;
-      const impossible = pitchDoubt(field, count, value);
+      const impossible = pitchFaults(field, count, value);
       return impossible.length > 0 ? impossible : againstGauge(field, row, pattern, count, value);
     })
     .slice(0, 1);

@@ -85,7 +85,7 @@ export const SENSE_OF_PATTERN: readonly MalformedCase[] = [
     path: 'pattern.gauge.stitches',
     value: 2000,
     says: [
-      'pattern.gauge.stitches: 2000 over 100 mm (3.9 in) makes each 0.05 mm, which no hand knitting is (given: 2000). Check the count and the length that it was taken over.',
+      'pattern.gauge.stitches: 2000 over 100 mm (3.9 in) makes each 0.05 mm, which nothing knit can be (given: 2000). Check the count and the length that it was taken over; a stitch or row goes from 0.3 to 100 mm.',
       "pattern.measurements[0].counts[0]: 180 at the pattern's gauge make 9 mm (0.4 in), but the pattern says 900 mm (35.4 in) (given: 180). Check both for a misprint, and whether one is flat and the other around.",
     ],
   },

@@ -109,7 +109,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
       read: 'flat',
     },
     says: [
-      'evidence[0].readings[0].count: 200 over 25.4 mm (1 in) makes each 0.127 mm, which no hand knitting is (given: 200). Check the count and the length that it was taken over.',
+      'evidence[0].readings[0].count: 200 over 25.4 mm (1 in) makes each 0.127 mm, which nothing knit can be (given: 200). Check the count and the length that it was taken over; a stitch or row goes from 0.3 to 100 mm.',
     ],
   },
   {
@@ -152,7 +152,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'needleMm',
     value: 0.2,
     says: [
-      'needleMm: a needle of 0.2 mm is not to be had (given: 0.2). Write its diameter in millimetres, not its number.',
+      'needleMm: nothing in knitting comes to this (given: 0.2). Check the number and its unit; it goes from 0.3 to 100 mm.',
     ],
   },
   {

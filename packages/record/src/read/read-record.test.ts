@@ -15,6 +15,32 @@ const with_ = (path: string, value: unknown): string =>
   JSON.stringify(setAt(sample(), path, value));
 const header = 'Choose a file that was exported as a garment record.' as const;
 
+describe('texts that are nested too deeply', () => {
+  const nested = (levels: number) => '['.repeat(levels) + ']'.repeat(levels);
+  const within = (field: string, text: string, version = 3) =>
+    `{"format":"dryflat-garment","version":${version},${field}:${text}}`;
+  const refused = (column: number) => [
+    `file: at line 1, column ${column} brackets are nested more than 40 deep, which no garment record is. Choose a file that was exported as a garment record.`,
+  ];
+
+  it.each([
+    ['as a whole', nested(10_000), 0],
+    ['not even closed', '['.repeat(100_000), 0],
+    ['in a known field', within('"notes"', nested(10_000)), 1],
+    ['in a field that nobody knows', within('"moons"', nested(10_000)), 1],
+    ['in a field of a newer version', within('"moons"', nested(10_000), 99), 1],
+    ['behind quotes and brackets in a text', within('"a[\\"{[": "]", "b"', nested(10_000)), 1],
+  ])('R48: %s', (_, text, outer) => {
+    // The bracket that goes too far is the forty-first from the outside.
+    expect(says(text)).toEqual(refused(text.indexOf('[[[[') + 41 - outer));
+  });
+
+  it('R48: brackets in a text are letters like any other', () => {
+    const read = readRecord(with_('name', '[{'.repeat(99)));
+    expect(read.ok && read.value.record.name).toBe('[{'.repeat(99));
+  });
+});
+
 describe('texts that are no record', () => {
   it.each([
     ['', 'file: this is not JSON: it is empty. Mend the text there, or export the record again.'],

@@ -1,3 +1,4 @@
+import { ownValue } from '@dryflat/engine/units';
 import type { Wearer } from '../schema/index.ts';
 
 type Range = readonly [lowMm: number, highMm: number];
@@ -51,4 +52,4 @@ const BY_GROUP: Readonly<Record<Wearer['group'], Ranges>> = {
 
 /** Girths that a body of the group may have, or null where nothing is known of it. */
 export const bodyRange = (group: Wearer['group'], body: string): Range | null =>
-  BY_GROUP[group][body] ?? null;
+  ownValue(BY_GROUP[group], body) ?? null;

@@ -1,4 +1,5 @@
 import type { Misprint, SizeCell, SizeRow, SizeTable } from '@dryflat/engine/garment';
+import { ownValue } from '@dryflat/engine/units';
 
 /** What the knitter mended in a reading before it is taken over. */
 export interface Mends {
@@ -52,12 +53,12 @@ export const readRows = (table: SizeTable, mends: Mends): ReadRow[] => {
     return {
       key,
       row,
-      landmark: mends.landmarks[key] ?? row.landmark,
+      landmark: ownValue(mends.landmarks, key) ?? row.landmark,
       values: table.sizes.map((_, size) => {
         const mended = mends.values[cellKey(key, size, row.cells[size])];
         return mended === undefined ? (row.cells[size]?.mm ?? null) : mended;
       }),
-      out: mends.out[key] ?? row.measures === 'body',
+      out: ownValue(mends.out, key) ?? row.measures === 'body',
     };
   });
 };
