@@ -1,4 +1,5 @@
 import { explain, type Fault, fillLengths, formatLength, mm } from '@dryflat/engine/units';
+import { markedText } from '@dryflat/record';
 import type { Ending } from './surroundings.ts';
 
 export type Units = 'cm' | 'in';
@@ -9,7 +10,7 @@ export const inUnits = (text: string, unit: Units): string =>
 
 /** One line per fault, each after the file that it is in. */
 export const faultLines = (where: string, faults: readonly Fault[], unit: Units): string =>
-  faults.map((fault) => `${where}: ${inUnits(explain(fault), unit)}\n`).join('');
+  faults.map((fault) => `${where}: ${markedText(inUnits(explain(fault), unit))}\n`).join('');
 
 /** Ends with one message per fault on standard error and nothing on standard output. */
 export const refused = (where: string, faults: readonly Fault[], unit: Units = 'cm'): Ending => ({

@@ -1,9 +1,11 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { text } from 'node:stream/consumers';
+import type { Readable } from 'node:stream';
 import { wantsColours } from './print/style.ts';
 import { runProgram } from './program.ts';
 import type { Surroundings } from './surroundings.ts';
+import { writeWhole } from './write-whole.ts';
 
 const installed = createRequire(import.meta.url);
 
@@ -14,18 +16,36 @@ const today = (): string => {
   return day.toISOString().slice(0, 10);
 };
 
+/** Bytes: a record with all the photos that it may hold comes to less than half of this. */
+const MOST_BYTES = 32 * 2 ** 20;
+
+/** A text that ends in time; rejects with `EFBIG` for one that is longer than any record. */
+const textOf = async (stream: Readable): Promise<string> => {
+  const parts: Buffer[] = [];
+  let bytes = 0;
+  for await (const part of stream) {
+    parts.push(part);
+    bytes += part.length;
+    if (bytes > MOST_BYTES) throw Object.assign(new Error('a file too large'), { code: 'EFBIG' });
+  }
+  return Buffer.concat(parts).toString('utf8');
+};
+
 const surroundings: Surroundings = {
-  read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
-  write: (path, content, replace) => writeFile(path, content, { flag: replace ? 'w' : 'wx' }),
+  read: (path) => textOf(path === '-' ? process.stdin : createReadStream(path)),
+  look: async (path) => void (await stat(path)),
+  write: writeWhole,
   font: (file) => readFile(installed.resolve(file)),
   random: Math.random,
   today,
   colours: wantsColours(process.stdout.isTTY === true, process.env),
 };
 
-// A reader that closes early (`dryflat … | head`) is no fault of anybody.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
+// A reader that closes early (`dryflat … | head`) is no fault of anybody; a full disk behind `>` is told.
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+  if (code === 'EPIPE') return;
+  process.stderr.write(`standard output: it could not be written (${code}). Nothing else was.\n`);
+  process.exitCode = 2;
 });
 
 try {

@@ -2,7 +2,9 @@
 export interface Surroundings {
   /** Text of a file, or of standard input for `-`. Rejects with the system's error. */
   readonly read: (path: string) => Promise<string>;
-  /** Writes a file whole; rejects with `EEXIST` where one is there and `replace` is false. */
+  /** Resolves where something is at a path, whatever it is; rejects with the system's error. */
+  readonly look: (path: string) => Promise<void>;
+  /** Writes a file whole or not at all; rejects with `EEXIST` where one is there and `replace` is false. */
   readonly write: (path: string, content: string | Uint8Array, replace: boolean) => Promise<void>;
   /** A font file of an installed package, by its path in it. */
   readonly font: (file: string) => Promise<Uint8Array>;

@@ -1,7 +1,7 @@
 import { explain } from '@dryflat/engine/units';
 import { askForecast, faultsOf, isDoubt } from '@dryflat/record';
 import { faultLines, inUnits } from '../faults.ts';
-import { called, openRecord } from '../files.ts';
+import { called, readFileRecord } from '../files.ts';
 import type { Ending, Surroundings } from '../surroundings.ts';
 
 interface Checked {
@@ -12,7 +12,7 @@ interface Checked {
 /** Whether a file is sound, what in it is doubtful, and what a forecast still waits for. */
 const checkOne = async (path: string, surroundings: Surroundings): Promise<Checked> => {
   const where = called(path);
-  const opened = await openRecord(path, surroundings);
+  const opened = await readFileRecord(path, surroundings);
   if (!opened.ok) return { out: '', err: faultLines(where, opened.faults, 'cm') };
   const { record, notices } = opened.value;
   const found = faultsOf(record);

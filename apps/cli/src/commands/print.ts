@@ -1,6 +1,5 @@
-import { resolve } from 'node:path';
 import { planBlock } from '@dryflat/engine/blocking';
-import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
+import { fail, ok, type Result } from '@dryflat/engine/units';
 import type { PageOptions, PaperName, Sheet } from '@dryflat/paper';
 import type { GarmentRecord } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
@@ -80,14 +79,6 @@ const sheetsOf = (
   return paper.fullSize(input.value, piece === undefined ? options : { ...options, piece });
 };
 
-const sameName = (file: string): Fault => ({
-  code: 'option-unusable',
-  field: '--svg',
-  given: file,
-  problem: 'the PDF and a page of SVG have the same name',
-  mend: 'Give one of them another.',
-});
-
 /** `out.svg` for one sheet; `out-1.svg`, `out-2.svg` and so on for more. */
 const svgPaths = (path: string, count: number): string[] => {
   if (count === 1) return [path];
@@ -115,8 +106,6 @@ export const printCommand = async (
   const sheets = made.value;
   const about = { title: record.name, made: NO_TIME, faces };
   const svg = flags.svg === undefined ? [] : svgPaths(flags.svg, sheets.length);
-  if (flags.pdf !== undefined && svg.some((file) => resolve(file) === resolve(flags.pdf!)))
-    return refused('dryflat print', [sameName(flags.pdf)]);
   const files = [
     ...(flags.pdf === undefined ? [] : [[flags.pdf, await paper.toPdf(sheets, about)] as const]),
     ...svg.map((file, k) => [file, paper.toSvg(sheets[k]!)] as const),

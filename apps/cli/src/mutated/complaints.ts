@@ -1,0 +1,134 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { runProgram } from '../program.ts';
+import type { Ending, Surroundings } from '../surroundings.ts';
+
+const installed = createRequire(import.meta.url);
+const fonts = new Map<string, Promise<Uint8Array>>();
+
+/** A folder that takes everything and a standard input that holds one text. */
+const around = (text: string, written: Map<string, string | Uint8Array>): Surroundings => ({
+  read: () => Promise.resolve(text),
+  look: (path) =>
+    path === '.'
+      ? Promise.resolve()
+      : Promise.reject(Object.assign(new Error(), { code: 'ENOENT' })),
+  write: async (path, content) => {
+    written.set(path, content);
+  },
+  font: (file) => {
+    const read = fonts.get(file) ?? readFile(installed.resolve(file));
+    fonts.set(file, read);
+    return read;
+  },
+  random: () => 0.5,
+  today: () => '2031-01-13',
+  colours: false,
+});
+
+const FEW = ['--draws', '1000'];
+
+/** Every command that reads a record, as it is typed. */
+export const QUICK: readonly (readonly string[])[] = [
+  ['forecast', '-', ...FEW],
+  ['forecast', '-', '--json', '--units', 'cm', ...FEW],
+  ['routes', '-', ...FEW],
+  ['routes', '-', '--json', ...FEW],
+  ['pace', '-', '--calendar', 'pace.ics'],
+  ['pace', '-', '--json'],
+  ['counts', '-'],
+  ['counts', '-', '--json'],
+  ['dry', '-', '--calendar', 'dry.ics'],
+  ['dry', '-', '--json'],
+  ['report', '-', '--with-body'],
+  ['report', '-', '--html', 'report.html', '--pdf', 'report.pdf', '--markdown', 'report.md'],
+  ['print', '-', '--blank', '--pdf', 'blank.pdf', '--svg', 'blank.svg'],
+];
+
+/** Those that plan pins, which takes them a second or so. */
+export const PLANNING: readonly (readonly string[])[] = [
+  ['block', '-', '--svg', 'mat.svg'],
+  ['block', '-', '--json', '--to-measure'],
+  ['print', '-', '--pdf', 'mat.pdf', '--svg', 'mat-page.svg'],
+  ['print', '-', '--full-size', '--pdf', 'outline.pdf', '--svg', 'outline.svg'],
+];
+
+export interface Complaint {
+  readonly line: string;
+  readonly what: string;
+}
+
+const NONSENSE = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object |\bnull mm\b/;
+/** Line feeds are ours, and carriage returns before them those of a calendar. */
+const CONTROL = /[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/u;
+
+/** Words of a text that nothing sensible says, but for those that the record itself has. */
+const nonsenseIn = (said: string, given: string): string | null => {
+  const control = CONTROL.exec(said.replace(/\r?\n/g, ''));
+  if (control) return `a control character ${JSON.stringify(control[0])}`;
+  const found = NONSENSE.exec(said);
+  return found === null || given.includes(found[0])
+    ? null
+    : `“${said.slice(Math.max(0, found.index - 60), found.index + 30)}”`;
+};
+
+/** What is wrong with how a command ended on a record, beside what `check` says of it. */
+const wrongWith = (ending: Ending, check: Ending, given: string): string | null => {
+  if (check.code === 2 && (ending.code !== 2 || ending.err !== check.err))
+    return `check says «${check.err.slice(0, 300)}», this «${ending.err.slice(0, 300)}»`;
+  if (ending.code === 2 && ending.out !== '') return 'it failed and printed';
+  if (
+    ending.code === 2 &&
+    !ending.err
+      .split('\n')
+      .slice(0, -1)
+      .every((line) => line.startsWith('standard input: '))
+  )
+    return `a fault without its file: ${ending.err}`;
+  return nonsenseIn(ending.out + ending.err, given);
+};
+
+const wrongInFiles = (
+  written: ReadonlyMap<string, string | Uint8Array>,
+  given: string,
+): string | null => {
+  for (const [path, content] of written) {
+    const wrong = typeof content === 'string' ? nonsenseIn(content, given) : null;
+    if (wrong !== null) return `${path}: ${wrong}`;
+  }
+  return null;
+};
+
+/** Runs commands on the text of a record; what is wrong with how they end, and the slowest in ms. */
+export const complaintsAbout = async (
+  text: string,
+  lines: readonly (readonly string[])[],
+): Promise<{
+  readonly complaints: readonly Complaint[];
+  readonly slowestMs: number;
+  readonly slowest: string;
+  readonly sound: boolean;
+}> => {
+  const complaints: Complaint[] = [];
+  let slowestMs = 0;
+  let slowest = '';
+  const run = async (line: readonly string[], check: Ending | null): Promise<Ending | null> => {
+    const written = new Map<string, string | Uint8Array>();
+    const began = performance.now();
+    let ending: Ending | null = null;
+    let what: string | null;
+    try {
+      ending = await runProgram(line, around(text, written));
+      what = wrongWith(ending, check ?? ending, text) ?? wrongInFiles(written, text);
+    } catch (error) {
+      what = (error as Error).stack ?? String(error);
+    }
+    const ms = performance.now() - began;
+    if (ms > slowestMs) [slowestMs, slowest] = [ms, line.join(' ')];
+    if (what !== null) complaints.push({ line: line.join(' '), what });
+    return ending;
+  };
+  const check = await run(['check', '-'], null);
+  for (const line of lines) await run(line, check);
+  return { complaints, slowestMs, slowest, sound: check?.code === 0 };
+};
