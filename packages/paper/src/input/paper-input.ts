@@ -15,6 +15,8 @@ import {
   directionOf,
   faultsOf,
   type GarmentRecord,
+  type GoingOut,
+  goingOut,
   isDoubt,
   mayGoAround,
 } from '@dryflat/record';
@@ -31,7 +33,7 @@ export interface BlankRow {
   readonly direction: 'width' | 'length';
 }
 
-/** What a page to fill in needs: no number, and so no forecast. */
+/** What a page to fill in needs: no number, and so no forecast. Names nobody, unless that was ticked. */
 export interface BlankInput {
   readonly name: string;
   readonly size: string | null;
@@ -52,10 +54,10 @@ export interface PaperInput extends BlankInput {
   readonly notices: readonly string[];
 }
 
-const rowsOf = ({ pattern, kind }: GarmentRecord): BlankRow[] =>
+const rowsOf = ({ pattern, kind }: GarmentRecord, said: GoingOut['said']): BlankRow[] =>
   pattern.measurements.length > 0
     ? pattern.measurements.map((each) => ({
-        name: each.name,
+        name: said(each.name),
         landmark: each.landmark,
         girth: mayGoAround(each),
         direction: directionOf(each) ?? 'width',
@@ -81,11 +83,13 @@ const sizesAsked = (record: GarmentRecord): OutlineSizes => {
 
 /** What the measuring sheet is made of. Never fails: a record without a number has its landmarks. */
 export const blankInput = (record: GarmentRecord): BlankInput => {
-  const rows = rowsOf(record);
+  const { name, said } = goingOut(record);
+  const rows = rowsOf(record, said);
   const sizes = { ...usualSizes(record, rows), ...sizesAsked(record) };
+  const { chosen } = record.pattern;
   return {
-    name: record.name,
-    size: record.pattern.chosen ?? null,
+    name,
+    size: chosen === undefined ? null : said(chosen),
     drawing: drawingOf(record.kind, sizes, null),
     rows,
   };
@@ -123,9 +127,11 @@ export const paperInput = (
   if (!asked.ok) return asked;
   const made = given ?? forecast(asked.value);
   const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const { said } = goingOut(record);
+  const measurements = made.measurements.map((each) => ({ ...each, name: said(each.name) }));
   return ok({
     ...blankInput(record),
-    forecast: made,
+    forecast: { ...made, measurements },
     dried: drawingOf(record.kind, wantedSizes(made), forecastSizes(made, 'dried')),
     asPinned: piecesAsPinned(record, made),
     plan,
@@ -134,6 +140,6 @@ export const paperInput = (
       ...made.notices.filter(({ code }) => !code.startsWith('caution-')).map(({ text }) => text),
       ...notices,
       ...doubts,
-    ],
+    ].map(said),
   });
 };

@@ -1,5 +1,5 @@
 import type { Telling } from '../input/telling.ts';
-import { type Part, partsOf } from './parts.ts';
+import { type Part, partsOf, photoWords } from './parts.ts';
 import type { Report } from './report.ts';
 
 const ESCAPES: Readonly<Record<string, string>> = {
@@ -44,8 +44,10 @@ const tableOf = ({ columns, rows }: Extract<Part, { kind: 'table' }>): string =>
   ].join('\n');
 
 const photoOf = ({ photo }: Extract<Part, { kind: 'photo' }>): string => {
+  const { picture, widthPx, heightPx } = photo;
+  if (picture === null) return `<p>${escaped(photoWords(photo))}</p>`;
   const caption = escaped(photo.caption);
-  return `<figure><img src="data:${photo.type};base64,${photo.data}" width="${photo.widthPx}" height="${photo.heightPx}" alt="${caption}">${caption === '' ? '' : `<figcaption>${caption}</figcaption>`}</figure>`;
+  return `<figure><img src="data:${picture.type};base64,${picture.data}" width="${widthPx}" height="${heightPx}" alt="${caption}">${caption === '' ? '' : `<figcaption>${caption}</figcaption>`}</figure>`;
 };
 
 const partOf = (part: Part): string => {

@@ -1,5 +1,5 @@
 import type { Telling } from '../input/telling.ts';
-import { type Part, partsOf } from './parts.ts';
+import { type Part, partsOf, photoWords } from './parts.ts';
 import type { Report } from './report.ts';
 
 /** Characters that mean something in Markdown, wherever they stand; CommonMark 0.31, 2.4 and GFM tables. */
@@ -34,7 +34,7 @@ const partOf = (part: Part): string => {
       return part.texts.map((text) => `- ${plain(text)}`).join('\n');
     case 'photo':
       // A text holds no picture; the HTML and the PDF do.
-      return `- ${plain(part.photo.caption === '' ? 'a photo' : part.photo.caption)}`;
+      return `- ${plain(photoWords(part.photo))}`;
   }
 };
 

@@ -3,7 +3,7 @@ import { columnText, gaugeWord, landmarkName, rangeText, unitName } from '../inp
 import { factsOf } from './facts.ts';
 import { countOf } from './gauge-text.ts';
 import type { GotState } from './got.ts';
-import type { Report, ReportRow, Told } from './report.ts';
+import type { Report, ReportPhoto, ReportRow, Told } from './report.ts';
 
 /** A report as what stands in it, whatever it is written in. */
 export type Part =
@@ -132,6 +132,12 @@ const body = (report: Report, { units, words }: Telling): Part[] =>
           ]),
         },
       ];
+
+/** A photo in words; one that cannot be read is not in the report, and that is said in its place. */
+export const photoWords = ({ caption, picture }: ReportPhoto): string => {
+  const called = caption === '' ? 'A photo' : caption;
+  return picture === null ? `${called} (left out: this picture cannot be read)` : called;
+};
 
 /** Everything of a report in reading order; what nobody wrote or measured has no heading. */
 export const partsOf = (report: Report, telling: Telling): Part[] => [

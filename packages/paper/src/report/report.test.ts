@@ -1,12 +1,22 @@
 import type { GarmentRecord, Photo } from '@dryflat/record';
 import { emptyRecord } from '@dryflat/record';
+import { toBase64 } from '@dryflat/record/photo';
+import {
+  lettersOf,
+  PLAIN,
+  PLANTED,
+  type Plain,
+  plantedAll,
+  TYPE_OF,
+} from '@dryflat/record/photo/testing';
 import { describe, expect, test } from 'vitest';
 import { landmarkName } from '../input/telling.ts';
 import { PRINTER_MARGIN } from '../sheet/paper-size.ts';
 import { toPdf } from '../sheet/pdf.ts';
+import { everyFile, picturesIn } from '../testing/every-file.ts';
 import { A4, ABOUT, exampleRecord, LETTER } from '../testing/inputs.ts';
+import { PERSONS, peopled } from '../testing/persons.ts';
 import { extentOf, readPdf } from '../testing/read-pdf.ts';
-import { WHITE_JPEG } from '../testing/white-jpeg.ts';
 import { reportHtml } from './html.ts';
 import { reportMarkdown } from './markdown.ts';
 import { type Report, type ReportGiven, reportOf } from './report.ts';
@@ -33,6 +43,17 @@ const said = async (report: Report, options = A4): Promise<Record<string, string
     pdf: flat(pages.map(({ text }) => text).join('\n')),
   };
 };
+
+/** A photo of the patch that is in every format, or of other bytes. */
+const photo = (id: string, kind: Plain, bytes: Uint8Array = PLAIN[kind]): Photo => ({
+  id,
+  when: 'dried',
+  caption: `Photo ${id}`,
+  type: TYPE_OF[kind],
+  widthPx: 8,
+  heightPx: 8,
+  data: toBase64(bytes),
+});
 
 const hayloft = () => exampleRecord('hayloft-pullover');
 const row = (report: Report, name: string) => report.rows.find((each) => each.name === name);
@@ -98,8 +119,8 @@ describe('what is private', () => {
   const secret = (): GarmentRecord => {
     const record = exampleRecord('waistcoat');
     record.wearer.body = [
-      { landmark: 'chest', mm: 8765.4, from: { kind: 'measured' } },
-      { landmark: 'waist', mm: 7654.3, from: { kind: 'measured' } },
+      { landmark: 'chest', mm: 4765.4, from: { kind: 'measured' } },
+      { landmark: 'waist', mm: 4654.3, from: { kind: 'measured' } },
     ];
     record.report = {
       changes: 'Emlen asked for a longer back.',
@@ -109,7 +130,7 @@ describe('what is private', () => {
     };
     return record;
   };
-  const NUMBERS = /8765|876\.5|7654|765\.4|345[⅛¼⅜½⅝¾⅞]|301[⅛¼⅜½⅝¾⅞]/;
+  const NUMBERS = /4765|476\.5|4654|465\.4|187[⅛¼⅜½⅝¾⅞]|183[⅛¼⅜½⅝¾⅞]/;
 
   test.each([
     ['cm', A4],
@@ -134,13 +155,33 @@ describe('what is private', () => {
     expect(made(record)).toEqual(made(secret()));
   });
 
+  const withPersons = (): GarmentRecord => peopled({ ...hayloft(), photos: [photo('p', 'jpeg')] });
+
+  test('PA54: no person is named in any file of a report, nor in its title or name', async () => {
+    const report = made(withPersons());
+    expect([report.title, report.fileName]).toEqual(['Pullover', 'pullover']);
+    const written = await everyFile(report);
+    for (const [how, bytes] of written.bytes) expect(lettersOf(bytes), how).not.toMatch(PERSONS);
+    for (const [how, text] of Object.entries(await said(report)))
+      expect(text, how).not.toMatch(PERSONS);
+    expect(written.html).toContain('somebody would have it too.');
+  });
+
+  test('PA54: ticked, the garment goes by its own name everywhere', async () => {
+    const report = made(withPersons(), { body: true });
+    expect(report.fileName).toBe('present-for-ottilie-by-perpetua');
+    for (const text of Object.values(await said(report))) expect(text).toContain('Ottilie');
+    const pdf = (await everyFile(report)).bytes.filter(([how]) => how === 'PDF');
+    expect(pdf.some(([, bytes]) => lettersOf(bytes).includes('Perpetua'))).toBe(true);
+  });
+
   test('PA53: ticked in the record, or asked for, both are there', async () => {
     const ticked = secret();
     ticked.report = { ...ticked.report!, body: true };
     for (const report of [made(ticked), made(secret(), { body: true })])
       for (const text of Object.values(await said(report))) {
         expect(text).toContain('Emlen Varr');
-        expect(text).toContain('876.5');
+        expect(text).toContain('476.5');
         expect(text).toContain(landmarkName('waist', 'us'));
       }
     expect(made(ticked, { body: false }).body).toBeNull();
@@ -186,21 +227,8 @@ describe('how it is written', () => {
   });
 
   test('PA57: the photos that were chosen are in it, and no other', async () => {
-    const photo = (id: string, type: Photo['type']): Photo => ({
-      id,
-      when: 'dried',
-      caption: `Photo ${id}`,
-      type,
-      widthPx: 8,
-      heightPx: 8,
-      data: WHITE_JPEG,
-    });
     const record = hayloft();
-    record.photos = [
-      photo('one', 'image/jpeg'),
-      photo('two', 'image/jpeg'),
-      photo('web', 'image/webp'),
-    ];
+    record.photos = [photo('one', 'jpeg'), photo('two', 'jpeg'), photo('web', 'lossy')];
     record.report = { ...record.report!, photos: ['one', 'web'] };
     const report = made(record);
     const html = reportHtml(report, A4);
@@ -212,5 +240,28 @@ describe('how it is written', () => {
     const text = flat(pages.map((page) => page.text).join('\n'));
     expect(text).toContain('Photo web (WebP: it is in the HTML report)');
     expect(reportMarkdown(report, A4)).toContain('- Photo one');
+  });
+
+  test('PA58: what a camera noted is in none of its files, whatever the record holds', async () => {
+    const kinds = Object.keys(PLAIN) as Plain[];
+    const record = hayloft();
+    record.photos = kinds.map((kind) => photo(kind, kind, plantedAll(kind, PLANTED)));
+    record.report = { ...record.report!, photos: kinds };
+    const written = await everyFile(made(record));
+    for (const [how, bytes] of written.bytes) expect(lettersOf(bytes), how).not.toContain(PLANTED);
+    expect(picturesIn(written.html)).toHaveLength(kinds.length);
+  });
+
+  test('PA58: a picture that cannot be read is left out, and that is said', async () => {
+    const record = hayloft();
+    const cut = plantedAll('jpeg', PLANTED).subarray(0, 900);
+    record.photos = [photo('whole', 'png'), photo('cut', 'jpeg', cut)];
+    record.report = { ...record.report!, photos: ['whole', 'cut'] };
+    const report = made(record);
+    for (const text of Object.values(await said(report)))
+      expect(text).toContain('Photo cut (left out: this picture cannot be read)');
+    const written = await everyFile(report);
+    expect(written.html.match(/<img /g)).toHaveLength(1);
+    for (const [how, bytes] of written.bytes) expect(lettersOf(bytes), how).not.toContain(PLANTED);
   });
 });

@@ -2,10 +2,16 @@ import { FORECAST_STATES, type ForecastState } from '@dryflat/engine/fabric';
 import { type Forecast, forecast } from '@dryflat/engine/garment';
 import type { Result } from '@dryflat/engine/units';
 import { ok } from '@dryflat/engine/units';
-import { askForecast, type GarmentRecord, type Photo } from '@dryflat/record';
+import {
+  askForecast,
+  type GarmentRecord,
+  type GoingOut,
+  goingOut,
+  type Photo,
+} from '@dryflat/record';
+import { type CleanPicture, cleanPicture } from '@dryflat/record/photo';
 import { type GotState, gotOf } from './got.ts';
 import { keptBefore, toldBefore } from './kept-before.ts';
-import { withoutName } from './nameless.ts';
 import { hoursOf, type YarnUsed, yarnUsed } from './used.ts';
 
 /** A length with the range that it was told with; `mm` is the likeliest. */
@@ -38,9 +44,17 @@ export interface ReportBody {
   readonly rows: readonly { readonly landmark: string; readonly mm: number }[];
 }
 
+export interface ReportPhoto extends Pick<Photo, 'caption' | 'widthPx' | 'heightPx'> {
+  /** Clean, whatever the record holds; null where it cannot be read, and then it is told of instead. */
+  readonly picture: CleanPicture | null;
+}
+
 /** What the designer or the next knitter needs to know. Lengths are mm, masses g. */
 export interface Report {
+  /** Names nobody, unless that was ticked. */
   readonly title: string;
+  /** The title as the name of a file, without an ending. */
+  readonly fileName: string;
   readonly pattern: string;
   readonly size: string | null;
   readonly needleMm: number | null;
@@ -62,7 +76,7 @@ export interface Report {
   readonly changes: string;
   readonly fitNotes: string;
   readonly remarks: readonly { readonly on: string | null; readonly text: string }[];
-  readonly photos: readonly Photo[];
+  readonly photos: readonly ReportPhoto[];
   /** Null unless it was ticked. */
   readonly body: ReportBody | null;
 }
@@ -122,40 +136,49 @@ const outcomeRemarks = ({ outcomes, finished }: GarmentRecord): Report['remarks'
     .map(({ on, remark }) => ({ on: on ?? null, text: remark }))
     .sort((a, b) => (a.on ?? '').localeCompare(b.on ?? ''));
 
-/** The same with the name taken out of everything that the knitter wrote. */
-const nameless = (full: Report, name: string): Report => {
-  const said = withoutName(name);
-  return {
-    ...full,
-    title: said(full.title),
-    pattern: said(full.pattern),
-    size: full.size === null ? null : said(full.size),
-    rows: full.rows.map((row) => ({ ...row, name: said(row.name) })),
-    yarns: full.yarns.map((yarn) => ({
-      ...yarn,
-      name: said(yarn.name),
-      dyeLots: yarn.dyeLots.map(said),
-    })),
-    changes: said(full.changes),
-    fitNotes: said(full.fitNotes),
-    remarks: full.remarks.map(({ on, text }) => ({ on, text: said(text) })),
-    photos: full.photos.map((photo) => ({ ...photo, caption: said(photo.caption) })),
-  };
+const photosOf = ({ photos = [], report }: GarmentRecord): ReportPhoto[] => {
+  const chosen = new Set(report?.photos ?? []);
+  return photos
+    .filter(({ id }) => chosen.has(id))
+    .map(({ caption, widthPx, heightPx, data }) => ({
+      caption,
+      widthPx,
+      heightPx,
+      picture: cleanPicture(data),
+    }));
 };
 
+/** The same with everything that the knitter wrote as others may read it. */
+const asSaid = (full: Report, said: GoingOut['said']): Report => ({
+  ...full,
+  pattern: said(full.pattern),
+  size: full.size === null ? null : said(full.size),
+  rows: full.rows.map((row) => ({ ...row, name: said(row.name) })),
+  yarns: full.yarns.map((yarn) => ({
+    ...yarn,
+    name: said(yarn.name),
+    dyeLots: yarn.dyeLots.map(said),
+  })),
+  changes: said(full.changes),
+  fitNotes: said(full.fitNotes),
+  remarks: full.remarks.map(({ on, text }) => ({ on, text: said(text) })),
+  photos: full.photos.map((photo) => ({ ...photo, caption: said(photo.caption) })),
+});
+
 /**
- * Gathers the report of a garment. Body measurements and the wearer's name go in only where that is
- * ticked; else the name is taken out of what the knitter wrote as well. Fails as `askForecast` does.
+ * Gathers the report of a garment. Body measurements and names of persons go in only where that is
+ * ticked; else they are taken out of what the knitter wrote as well. Fails as `askForecast` does.
  */
 export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result<Report> => {
   const asked = askForecast(record);
   if (!asked.ok) return asked;
   const made = given.forecast ?? forecast(asked.value);
-  const chosen = new Set(record.report?.photos ?? []);
   const withBody = given.body ?? record.report?.body ?? false;
+  const { name, fileName, said } = goingOut(record, withBody);
   const measured = rowsOf(record, made);
   const full: Report = {
-    title: record.name,
+    title: name,
+    fileName,
     pattern: record.pattern.name,
     size: record.pattern.chosen ?? null,
     needleMm: record.needleMm ?? null,
@@ -172,8 +195,8 @@ export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result
     changes: record.report?.changes ?? '',
     fitNotes: record.report?.fitNotes ?? '',
     remarks: outcomeRemarks(record),
-    photos: (record.photos ?? []).filter(({ id }) => chosen.has(id)),
+    photos: photosOf(record),
     body: withBody ? bodyOf(record) : null,
   };
-  return ok(withBody ? full : nameless(full, record.wearer.name));
+  return ok(asSaid(full, said));
 };

@@ -5,7 +5,7 @@ import { table } from '../flow/table.ts';
 import { heading, list, paragraph } from '../flow/text-block.ts';
 import type { PageOptions } from '../input/telling.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { type Part, partsOf } from './parts.ts';
+import { type Part, partsOf, photoWords } from './parts.ts';
 import type { Report } from './report.ts';
 
 /** Tallest that a photo stands on a page, mm: two to a page. */
@@ -15,9 +15,11 @@ const PHOTO = 95;
 const SIZE = 2.9;
 
 const photoOf = ({ photo }: Extract<Part, { kind: 'photo' }>): Block => {
-  const { type, data, widthPx, heightPx, caption } = photo;
+  const { picture: shown, widthPx, heightPx, caption } = photo;
+  if (shown === null) return paragraph(photoWords(photo));
+  const { type, data } = shown;
   if (type === 'image/webp')
-    return paragraph(`${caption === '' ? 'A photo' : caption} (WebP: it is in the HTML report)`);
+    return paragraph(`${photoWords(photo)} (WebP: it is in the HTML report)`);
   return picture({ type, base64: data, widthPx, heightPx, caption }, PHOTO);
 };
 

@@ -1,7 +1,8 @@
+import { toBase64 } from '@dryflat/record/photo';
+import { PLAIN } from '@dryflat/record/photo/testing';
 import { expect, test } from 'vitest';
 import { ABOUT } from '../testing/inputs.ts';
 import { readPdf } from '../testing/read-pdf.ts';
-import { WHITE_JPEG } from '../testing/white-jpeg.ts';
 import { PAPERS } from './paper-size.ts';
 import { toPdf } from './pdf.ts';
 import type { Mark, Sheet } from './sheet.ts';
@@ -87,7 +88,7 @@ test('PA14: a picture fills its box', async () => {
     width: 60,
     height: 45,
     type: 'image/jpeg',
-    base64: WHITE_JPEG,
+    base64: toBase64(PLAIN.jpeg),
     alt: 'white',
   };
   const [page] = await readPdf(await toPdf([sheet([mark])], ABOUT));

@@ -15,7 +15,7 @@ import {
   reportSheets,
   type Sheet,
 } from '@dryflat/paper';
-import { askForecast, type GarmentRecord } from '@dryflat/record';
+import { askForecast, type GarmentRecord, goingOut } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
 import { SEED } from '../protocol.ts';
 import type { PaperQuestion, ReportTexts } from './protocol.ts';
@@ -60,13 +60,14 @@ const reported = (question: PaperQuestion, faces: Faces): Result<Made> => {
   if (!asked.ok) return asked;
   const made = reportOf(record, { forecast: forecast(asked.value, { seed: SEED }) });
   if (!made.ok) return made;
-  const { title } = made.value;
+  const { title, fileName } = made.value;
   const telling = { units, words };
   return ok({
     sheets: reportSheets(made.value, { ...telling, paper, faces }),
     title,
     report: {
       title,
+      fileName,
       html: reportHtml(made.value, telling),
       markdown: reportMarkdown(made.value, telling),
     },
@@ -94,6 +95,6 @@ export const sheetsOf = (question: PaperQuestion, faces: Faces, hear: Hear): Res
   if (question.what === 'report') return reported(question, faces);
   const sheets = forMat(question, faces, hear);
   return sheets.ok
-    ? ok({ sheets: sheets.value, title: question.record.name, report: null })
+    ? ok({ sheets: sheets.value, title: goingOut(question.record).name, report: null })
     : sheets;
 };
