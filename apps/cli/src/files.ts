@@ -123,11 +123,10 @@ export interface NotSaved {
   readonly faults: readonly Fault[];
 }
 
-/** The system's code for what looking at a path ends with; null where something is there. */
-const codeOf = async (path: string, { look }: Surroundings): Promise<string | null> => {
+/** What lies at a path, or the system's code for why nothing does. */
+const lookedAt = async (path: string, { look }: Surroundings): Promise<string> => {
   try {
-    await look(path);
-    return null;
+    return await look(path);
   } catch (error) {
     return (error as NodeJS.ErrnoException).code ?? '';
   }
@@ -139,11 +138,13 @@ const standing = async (
   replace: boolean,
   surroundings: Surroundings,
 ): Promise<Fault | null> => {
-  const code = await codeOf(path, surroundings);
-  if (code === null) return replace ? null : systemFault({ code: 'EEXIST' }, WRITING);
-  if (code !== 'ENOENT') return systemFault({ code }, WRITING);
-  const folder = await codeOf(dirname(path), surroundings);
-  return folder === null ? null : systemFault({ code: folder }, WRITING);
+  const there = await lookedAt(path, surroundings);
+  if (there === 'file') return replace ? null : systemFault({ code: 'EEXIST' }, WRITING);
+  if (there === 'folder') return systemFault({ code: 'EISDIR' }, WRITING);
+  if (there !== 'ENOENT') return systemFault({ code: there }, WRITING);
+  const around = await lookedAt(dirname(path), surroundings);
+  if (around === 'folder') return null;
+  return systemFault({ code: around === 'file' ? 'ENOTDIR' : around }, WRITING);
 };
 
 const sameName = (path: string): Fault => ({

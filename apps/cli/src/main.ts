@@ -33,7 +33,7 @@ const textOf = async (stream: Readable): Promise<string> => {
 
 const surroundings: Surroundings = {
   read: (path) => textOf(path === '-' ? process.stdin : createReadStream(path)),
-  look: async (path) => void (await stat(path)),
+  look: async (path) => ((await stat(path)).isDirectory() ? 'folder' : 'file'),
   write: writeWhole,
   font: (file) => readFile(installed.resolve(file)),
   random: Math.random,

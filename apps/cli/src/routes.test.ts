@@ -27,6 +27,7 @@ const surroundings = (record: GarmentRecord): Surroundings => ({
   read: async (path) => (path === '-' ? writeRecord(record) : readFile(join(cwd, path), 'utf8')),
   write: (path, content, replace) =>
     writeFile(join(cwd, path), content, { flag: replace ? 'w' : 'wx' }),
+  look: () => Promise.resolve('folder'),
   font: () => Promise.reject(new Error('no font is asked for')),
   random: () => 0,
   today: () => '2031-01-13',

@@ -2,8 +2,8 @@
 export interface Surroundings {
   /** Text of a file, or of standard input for `-`. Rejects with the system's error. */
   readonly read: (path: string) => Promise<string>;
-  /** Resolves where something is at a path, whatever it is; rejects with the system's error. */
-  readonly look: (path: string) => Promise<void>;
+  /** What lies at a path; rejects with the system's error where nothing does. */
+  readonly look: (path: string) => Promise<'file' | 'folder'>;
   /** Writes a file whole or not at all; rejects with `EEXIST` where one is there and `replace` is false. */
   readonly write: (path: string, content: string | Uint8Array, replace: boolean) => Promise<void>;
   /** A font file of an installed package, by its path in it. */

@@ -1,5 +1,5 @@
 import { explain } from '@dryflat/engine/units';
-import { askForecast, faultsOf, isDoubt } from '@dryflat/record';
+import { askForecast, faultsOf, isDoubt, markedText } from '@dryflat/record';
 import { faultLines, inUnits } from '../faults.ts';
 import { called, readFileRecord } from '../files.ts';
 import type { Ending, Surroundings } from '../surroundings.ts';
@@ -26,7 +26,7 @@ const checkOne = async (path: string, surroundings: Surroundings): Promise<Check
     ...waiting.map((fault) => `a forecast waits for this: ${explain(fault)}`),
   ];
   const verdict = waiting.length === 0 ? 'sound, and ready for a forecast' : 'sound';
-  const lines = [verdict, ...remarks.map((remark) => inUnits(remark, 'cm'))];
+  const lines = [verdict, ...remarks.map((remark) => markedText(inUnits(remark, 'cm')))];
   return { out: lines.map((line) => `${where}: ${line}\n`).join(''), err: '' };
 };
 

@@ -6,6 +6,11 @@ export function lengthToken(length: number): string {
   return `{mm:${length}}`;
 }
 
-/** Replaces each `{mm:…}` by what `print` makes of it, so that a sentence speaks the reader's unit. */
+/**
+ * Replaces each `{mm:…}` by what `print` makes of it, so that a sentence speaks the reader's unit. One
+ * that is beyond all numbers is no length of ours but somebody's own words, and stays.
+ */
 export const fillLengths = (text: string, print: (length: number) => string): string =>
-  text.replace(TOKEN, (_, length: string) => print(Number(length)));
+  text.replace(TOKEN, (token, length: string) =>
+    Number.isFinite(Number(length)) ? print(Number(length)) : token,
+  );
