@@ -1,3 +1,5 @@
+import { longWork } from './long-work.ts';
+
 /** The part of a Worker that is used here, so that tests can hand in one of their own. */
 export interface AskedWorker<Q, A> {
   postMessage: (ask: Q) => void;
@@ -21,38 +23,65 @@ export interface Asker<Q> {
   readonly stop: () => void;
 }
 
+/** Kinds of answers after which more come. */
+const MORE_TO_COME = new Set(['progress', 'route', 'routes']);
+
 /**
- * Asks a worker, latest question wins: an answer to an older question is dropped. A worker that
- * dies is told as `broken` and replaced at the next question. `what` names what could not be loaded.
+ * ms. A calculation cannot hear messages: one that a newer question finds at work for longer than this
+ * is ended with its worker. Shorter ones are waited for, as a new worker takes about as long to start.
  */
-export const asker = <Q extends Turned, A extends Turned>(
+const WAITED_FOR = 400;
+
+/**
+ * Asks a worker, latest question wins: an answer to an older question is dropped, and work on it is
+ * ended. A worker that dies is told as `broken` and replaced at the next question; one that the knitter
+ * stops, likewise. `what` names what could not be loaded.
+ */
+export const asker = <Q extends Turned, A extends Turned & { readonly kind: string }>(
   make: () => AskedWorker<Q, A>,
   tell: (answer: A | Broken) => void,
   what: string,
 ): Asker<Q> => {
   let worker: AskedWorker<Q, A> | null = null;
   let turn = 0;
+  let since: number | null = null;
+  let done = (): void => {};
+  const rest = (): void => {
+    since = null;
+    done();
+    done = () => {};
+  };
+  const end = (): void => {
+    worker?.terminate();
+    worker = null;
+    rest();
+  };
+  const breakOff = (message: string): void => {
+    end();
+    tell({ kind: 'broken', turn, message });
+  };
   const start = (): AskedWorker<Q, A> => {
     const started = make();
     started.onmessage = ({ data }) => {
-      if (data.turn === turn) tell(data);
+      if (worker !== started || data.turn !== turn) return;
+      if (!MORE_TO_COME.has(data.kind)) rest();
+      tell(data);
     };
     started.onerror = (event) => {
-      started.terminate();
-      worker = null;
-      tell({ kind: 'broken', turn, message: event.message || `${what} could not be loaded` });
+      if (worker === started) breakOff(event.message || `${what} could not be loaded`);
     };
     return started;
   };
   return {
     ask: (question) => {
+      if (since !== null && performance.now() - since > WAITED_FOR) end();
       turn += 1;
       worker ??= start();
+      since ??= performance.now();
+      done();
+      done = longWork(() => breakOff('you stopped it; change anything, and it begins again'));
       worker.postMessage({ ...question, turn } as Q);
     },
-    stop: () => {
-      worker?.terminate();
-      worker = null;
-    },
+    stop: end,
   };
 };

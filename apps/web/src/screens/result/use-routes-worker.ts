@@ -44,34 +44,27 @@ export const taken = <S extends Asked>(
 const PAUSE = 300;
 
 /**
- * Keeps an answer about the open garment up to date, in a worker. Work on an older question is ended.
- * `taking` has to stay the same object.
+ * Keeps an answer about the open garment up to date, in a worker. `taking` has to stay the same object.
  */
 export const useRoutesWorker = <S extends Asked>(taking: Taking<S>): S => {
   const { record } = useGarment();
   const [now, setNow] = useState(taking.start);
   const asks = useRef<Asker<RoutesAsk> | null>(null);
-  const busy = useRef(false);
   useEffect(() => {
     asks.current = asker(
       makeRoutesWorker,
-      (told: RoutesAnswer) =>
-        setNow((was) => {
-          const is = taken(taking, was, told);
-          busy.current = is.pending;
-          return is;
-        }),
+      (told: RoutesAnswer) => setNow((was) => taken(taking, was, told)),
       'the calculation',
     );
     return () => asks.current?.stop();
   }, [taking]);
   useEffect(() => {
     setNow((was) => ({ ...was, ...taking.again, pending: true }));
-    const timer = setTimeout(() => {
-      if (busy.current) asks.current?.stop();
-      busy.current = true;
-      asks.current?.ask({ what: taking.what, record: withoutPictures(record), today: today() });
-    }, PAUSE);
+    const timer = setTimeout(
+      () =>
+        asks.current?.ask({ what: taking.what, record: withoutPictures(record), today: today() }),
+      PAUSE,
+    );
     return () => clearTimeout(timer);
   }, [record, taking]);
   return now;

@@ -33,8 +33,6 @@ export interface PaperPage {
 /** A report as texts, and its title, which names nobody unless that was ticked. */
 export interface ReportTexts {
   readonly title: string;
-  /** The title as the name of a file. */
-  readonly fileName: string;
   readonly html: string;
   readonly markdown: string;
 }

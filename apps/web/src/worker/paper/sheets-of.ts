@@ -60,14 +60,13 @@ const reported = (question: PaperQuestion, faces: Faces): Result<Made> => {
   if (!asked.ok) return asked;
   const made = reportOf(record, { forecast: forecast(asked.value, { seed: SEED }) });
   if (!made.ok) return made;
-  const { title, fileName } = made.value;
+  const { title } = made.value;
   const telling = { units, words };
   return ok({
     sheets: reportSheets(made.value, { ...telling, paper, faces }),
     title,
     report: {
       title,
-      fileName,
       html: reportHtml(made.value, telling),
       markdown: reportMarkdown(made.value, telling),
     },
