@@ -45,7 +45,9 @@ const readOptions = () => {
 
 /** @param {number} port */
 const listen = async (port) => {
-  const server = await bundled('apps/server/src/index.ts', 'apps/server/dist/server.mjs');
+  const server = await bundled('apps/server/src/index.ts', 'apps/server/dist/server.mjs').catch(
+    (error) => give(1, `The server could not be put together.\n${error.message}`),
+  );
   /** @type {typeof import('../apps/server/src/index.ts')} */
   const { serve } = await import(pathToFileURL(server).href);
   try {
@@ -64,9 +66,8 @@ if (options.help) {
 }
 const asked = readPort(process.env.PORT);
 if ('complaint' in asked) give(2, asked.complaint);
-if (!options['no-install'] && !(await installMissing(ROOT)))
-  give(1, 'The packages could not be installed; npm says why above. Then run npm start again.');
-if (!(await buildWeb(ROOT))) give(1, 'The app could not be built; the reason is printed above.');
+if (!options['no-install'] && !(await installMissing(ROOT))) process.exit(1);
+if (!(await buildWeb(ROOT))) process.exit(1);
 
 const serving = await listen(asked.port);
 console.log(`

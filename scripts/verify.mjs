@@ -2,12 +2,14 @@
 // @ts-check
 // `npm test`, `npm run verify`, and what continuous integration runs: everything, in order.
 import './lib/node-version.mjs';
+import { join } from 'node:path';
 import { chromium, chromiumAdvice } from './lib/chromium.mjs';
 import { installMissing } from './lib/install.mjs';
 import { ROOT } from './lib/root.mjs';
 import { endLeftovers } from './lib/run.mjs';
 import { failures, inOrder, lastLine } from './lib/steps.mjs';
 import { STEPS } from './lib/verify-steps.mjs';
+import { readOnlyComplaint } from './lib/writable.mjs';
 
 for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']))
   process.once(signal, () => {
@@ -15,10 +17,12 @@ for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']))
     process.exit(130);
   });
 
-if (!(await installMissing(ROOT))) {
-  console.error('The packages could not be installed; npm says why above.');
+const complaint = readOnlyComplaint(join(ROOT, '.cache'));
+if (complaint !== null) {
+  console.error(complaint);
   process.exit(1);
 }
+if (!(await installMissing(ROOT))) process.exit(1);
 const browser = await chromium(ROOT);
 if (browser === null) console.error(`\n${chromiumAdvice()}`);
 

@@ -10,6 +10,7 @@ import {
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { ROOT } from './root.mjs';
+import { readOnlyComplaint } from './writable.mjs';
 
 // CommonJS packages inside an ES module still ask for `require`.
 const REQUIRE =
@@ -48,7 +49,7 @@ const writeWhole = (file, content, as) => {
 
 /**
  * Bundles a TypeScript program into one file that this Node runs, unless a fresh one is there.
- * Needs no network. Paths are relative to the repository.
+ * Needs no network. Paths are relative to the repository. Rejects where it cannot be made or written.
  * @param {string} entry
  * @param {string} outfile
  * @param {{ external?: string[] }} [options] packages that are left where they are installed
@@ -57,6 +58,8 @@ const writeWhole = (file, content, as) => {
 export const bundled = async (entry, outfile, { external = [] } = {}) => {
   const made = join(ROOT, outfile);
   if (isFresh(made, external)) return made;
+  const complaint = readOnlyComplaint(dirname(made));
+  if (complaint !== null) throw new Error(complaint);
   // Dated to before the build: a source saved while it runs makes the result stale, as it should.
   const began = new Date();
   const { build } = await import('esbuild');

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { run } from './run.mjs';
+import { readOnlyComplaint } from './writable.mjs';
 
 /**
  * @typedef {Record<string, { version?: string, link?: boolean, optional?: boolean, devOptional?: boolean, inBundle?: boolean }>} Packages
@@ -45,11 +46,16 @@ export const missingPackages = (root) => {
  * Installs what is missing: nothing at all in the usual case, everything in a fresh clone.
  * @param {string} root
  * @param {{ quiet?: boolean }} [options] `quiet` keeps standard output free
- * @returns {Promise<boolean>} whether everything is there now
+ * @returns {Promise<boolean>} whether everything is there now; where not, it was said why
  */
 export const installMissing = async (root, { quiet = false } = {}) => {
   const missing = missingPackages(root);
   if (missing.length === 0) return true;
+  const complaint = readOnlyComplaint(join(root, 'node_modules'));
+  if (complaint !== null) {
+    console.error(complaint);
+    return false;
+  }
   const fresh = !existsSync(join(root, 'node_modules'));
   console.error(
     fresh
@@ -62,5 +68,9 @@ export const installMissing = async (root, { quiet = false } = {}) => {
     env: { PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD: '1' },
     quiet,
   });
+  if (code !== 0)
+    console.error(
+      'The packages could not be installed; npm says why above. Then run the same command again.',
+    );
   return code === 0;
 };

@@ -3,8 +3,16 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { run } from './run.mjs';
+import { readOnlyComplaint } from './writable.mjs';
 
-const SOURCES = ['apps/web', 'packages', 'examples', 'package-lock.json'];
+const SOURCES = [
+  'apps/web',
+  'packages',
+  'examples',
+  'package-lock.json',
+  'LICENSE',
+  'scripts/lib/notices.mjs',
+];
 const SKIPPED = new Set(['node_modules', 'dist', 'dev-dist', '.cache', 'coverage']);
 const IS_TEST = /\.(test|bench|figures)\.[a-z]+$|\.md$/;
 
@@ -64,12 +72,17 @@ export const isStale = (root, hash = sourceHash(root)) => {
  * Builds the web app when it is stale, or always with `force`.
  * @param {string} root
  * @param {{ force?: boolean, quiet?: boolean }} [options]
- * @returns {Promise<boolean>} whether a fresh build is there now
+ * @returns {Promise<boolean>} whether a fresh build is there now; where not, it was said why
  */
 export const buildWeb = async (root, { force = false, quiet = false } = {}) => {
   // Taken before the build: a file saved while it runs makes the result stale, as it should.
   const hash = sourceHash(root);
   if (!force && !isStale(root, hash)) return true;
+  const complaint = readOnlyComplaint(webDist(root));
+  if (complaint !== null) {
+    console.error(complaint);
+    return false;
+  }
   console.error('Building the app …');
   const args = [
     'run',
@@ -81,7 +94,10 @@ export const buildWeb = async (root, { force = false, quiet = false } = {}) => {
     '--logLevel',
     'warn',
   ];
-  const { code } = await run('npm', args, { cwd: root, quiet });
+  // The same app whoever asks: a test runner's own NODE_ENV would make one for developers.
+  const env = { NODE_ENV: 'production' };
+  const { code } = await run('npm', args, { cwd: root, env, quiet });
   if (code === 0) writeFileSync(stampFile(root), `${hash}\n`);
+  else console.error('The app could not be built; the reason is printed above.');
   return code === 0;
 };

@@ -1,8 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { isStale, sourceHash } from './web-build.mjs';
+import { buildWeb, isStale, sourceHash } from './web-build.mjs';
 
 let root: string;
 const write = (path: string, content: string) => {
@@ -26,6 +26,7 @@ it.each([
   ['a new source', 'packages/record/src/new.ts'],
   ['a changed example', 'examples/one.json'],
   ['another set of packages', 'package-lock.json'],
+  ['another licence', 'LICENSE'],
 ])('%s makes it stale', (_, path) => {
   write(path, 'other');
   expect(isStale(root)).toBe(true);
@@ -40,6 +41,22 @@ it('a file that moves makes it stale', () => {
 it('a test or a page of prose does not', () => {
   write('apps/web/src/main.test.ts', 'a test');
   write('packages/engine/RULES.md', 'a rule');
+  expect(isStale(root)).toBe(false);
+});
+
+it('the app is made for knitters, also where a test runner asks for it', async () => {
+  write('package.json', JSON.stringify({ workspaces: ['apps/web'] }));
+  write(
+    'apps/web/package.json',
+    JSON.stringify({ name: '@dryflat/web', scripts: { build: 'node build.js' } }),
+  );
+  write(
+    'apps/web/build.js',
+    "require('fs').writeFileSync('dist/index.html', process.env.NODE_ENV)",
+  );
+  expect(process.env.NODE_ENV).toBe('test');
+  expect(await buildWeb(root)).toBe(true);
+  expect(readFileSync(join(root, 'apps/web/dist/index.html'), 'utf8')).toBe('production');
   expect(isStale(root)).toBe(false);
 });
 
