@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { complaintAbout } from './lib/node-version.mjs';
+import { NODES, nodeOf, smokeOf } from './lib/nodes.mjs';
 import { ROOT } from './lib/root.mjs';
 
 const START = join(ROOT, 'scripts', 'start.mjs');
@@ -57,6 +58,17 @@ it('a taken port is explained, with one that is free', async () => {
   expect(stderr).toContain(`Port ${port} is taken`);
   expect(stderr).toMatch(/PORT=\d+ npm start/);
 }, 150_000);
+
+// The newest Node is 200 MB to fetch, the first time.
+it('app, command line and engine do on the newest Node what they do on this one', async () => {
+  const newest = await nodeOf(NODES.at(-1) ?? 0);
+  const here = await smokeOf(process.execPath);
+  expect(here.served).toMatchObject({ code: 0, page: expect.stringMatching(/^200 text\/html/) });
+  expect(here.served.script).toMatch(/^200 text\/javascript/);
+  expect(here.served.licences).toMatch(/^200 text\/plain[\s\S]*OFL-1\.1/);
+  expect([here.forecast.stderr, here.block.stderr]).toEqual(['', '']);
+  expect(await smokeOf(newest)).toEqual(here);
+}, 300_000);
 
 it('a PORT that is none, and an option that is none, end with 2', () => {
   expect(start([], { PORT: 'harbour' })).toMatchObject({
