@@ -100,7 +100,9 @@ export const openRecord = async (
   if (!read.ok) return read;
   const faults = faultsOf(read.value.record).filter((fault) => !isDoubt(fault));
   if (faults.length > 0) return fail(...faults);
-  return ok({ ...read.value, record: marked(read.value.record) });
+  const { record, notices } = read.value;
+  const said = notices.map((notice) => markedText(notice));
+  return ok({ ...read.value, record: marked(record), notices: said });
 };
 
 /** Writes a content to a new file, or over an old one with `replace`. */

@@ -1,6 +1,6 @@
 import { dryingCalendar, forecastDrying } from '@dryflat/engine/drying';
 import { ok, type Result } from '@dryflat/engine/units';
-import type { Drying, GarmentRecord } from '@dryflat/record';
+import { type Drying, type GarmentRecord, goingOut } from '@dryflat/record';
 import { askDrying } from '@dryflat/record/dry';
 import { refused } from '../faults.ts';
 import { called, openRecord, save } from '../files.ts';
@@ -47,7 +47,7 @@ const tell = (record: GarmentRecord): Result<ToldDrying> => {
 const calendarOf = ({ record, drying, forecast }: ToldDrying): Result<string> =>
   dryingCalendar({
     id: `drying-${drying.id.replace(/[^A-Za-z0-9]/g, '-')}`,
-    garment: record.name || 'the garment',
+    garment: goingOut(record).name,
     startMs: Date.parse(drying.begun),
     nowMs: Math.max(...[drying.begun, ...drying.weighings.map(({ at }) => at)].map(Date.parse)),
     revision: drying.weighings.length,

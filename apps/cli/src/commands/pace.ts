@@ -1,5 +1,6 @@
 import { type PaceForecast, paceCalendar, paceForecast, pacePlan } from '@dryflat/engine/routes';
 import type { Result } from '@dryflat/engine/units';
+import { goingOut } from '@dryflat/record';
 import { refused } from '../faults.ts';
 import { called, save } from '../files.ts';
 import { paceJson } from '../json/pace-json.ts';
@@ -29,7 +30,7 @@ const calendarOf = (
 ): Result<string> =>
   paceCalendar({
     id: `pace-${record.id.replace(/[^A-Za-z0-9]/g, '-')}`,
-    garment: record.name || 'the garment',
+    garment: goingOut(record).name,
     nowMs: Date.parse(`${today}T00:00:00Z`),
     revision: record.pace?.log.length ?? 0,
     milestones,

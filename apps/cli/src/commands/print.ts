@@ -1,7 +1,7 @@
 import { planBlock } from '@dryflat/engine/blocking';
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import type { PageOptions, PaperName, Sheet } from '@dryflat/paper';
-import type { GarmentRecord } from '@dryflat/record';
+import { type GarmentRecord, goingOut } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord, saveAll } from '../files.ts';
@@ -104,7 +104,7 @@ export const printCommand = async (
   const made = sheetsOf(record, flags, { ...chosen.value, faces }, paper);
   if (!made.ok) return refused(called(path), made.faults, chosen.value.units);
   const sheets = made.value;
-  const about = { title: record.name, made: NO_TIME, faces };
+  const about = { title: goingOut(record).name, made: NO_TIME, faces };
   const svg = flags.svg === undefined ? [] : svgPaths(flags.svg, sheets.length);
   const files = [
     ...(flags.pdf === undefined ? [] : [[flags.pdf, await paper.toPdf(sheets, about)] as const]),

@@ -122,9 +122,13 @@ Printed as Markdown, or written to files.
   $ dryflat report pullover.json
   $ dryflat report pullover.json --html report.html --pdf report.pdf
 
-Body measurements and the wearer's name are private: they are left out, and the
-name is taken out of every text, unless report.body of the file is true or you
-add --with-body. A number of a body that you wrote into a text yourself stays.
+Body measurements and names of persons are private: they are left out, and
+every name that the file knows is taken out of every text, unless report.body of
+the file is true or you add --with-body. The garment's own name may be
+somebody's: it goes by its pattern's name, or by what it is. So it does on
+printed pages and in calendars, by report.body of the file. A number of a body
+that you wrote into a text yourself stays. Photos are without what a camera
+notes beside them.
 `;
 
 export const ROUTES = `

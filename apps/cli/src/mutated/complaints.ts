@@ -11,7 +11,7 @@ const around = (text: string, written: Map<string, string | Uint8Array>): Surrou
   read: () => Promise.resolve(text),
   look: (path) =>
     path === '.'
-      ? Promise.resolve()
+      ? Promise.resolve('folder')
       : Promise.reject(Object.assign(new Error(), { code: 'ENOENT' })),
   write: async (path, content) => {
     written.set(path, content);
@@ -28,8 +28,10 @@ const around = (text: string, written: Map<string, string | Uint8Array>): Surrou
 
 const FEW = ['--draws', '1000'];
 
+type Line = readonly string[];
+
 /** Every command that reads a record, as it is typed. */
-export const QUICK: readonly (readonly string[])[] = [
+export const QUICK: readonly Line[] = [
   ['forecast', '-', ...FEW],
   ['forecast', '-', '--json', '--units', 'cm', ...FEW],
   ['routes', '-', ...FEW],
@@ -46,7 +48,7 @@ export const QUICK: readonly (readonly string[])[] = [
 ];
 
 /** Those that plan pins, which takes them a second or so. */
-export const PLANNING: readonly (readonly string[])[] = [
+export const PLANNING: readonly Line[] = [
   ['block', '-', '--svg', 'mat.svg'],
   ['block', '-', '--json', '--to-measure'],
   ['print', '-', '--pdf', 'mat.pdf', '--svg', 'mat-page.svg'],
@@ -99,20 +101,18 @@ const wrongInFiles = (
   return null;
 };
 
-/** Runs commands on the text of a record; what is wrong with how they end, and the slowest in ms. */
-export const complaintsAbout = async (
-  text: string,
-  lines: readonly (readonly string[])[],
-): Promise<{
+export interface Judged {
   readonly complaints: readonly Complaint[];
-  readonly slowestMs: number;
-  readonly slowest: string;
+  readonly slowest: { readonly line: string; readonly ms: number };
+  /** True where `check` finds no fault. */
   readonly sound: boolean;
-}> => {
+}
+
+/** Runs `check` and other commands on the text of a record: what is wrong with how they end. */
+export const complaintsAbout = async (text: string, lines: readonly Line[]): Promise<Judged> => {
   const complaints: Complaint[] = [];
-  let slowestMs = 0;
-  let slowest = '';
-  const run = async (line: readonly string[], check: Ending | null): Promise<Ending | null> => {
+  let slowest = { line: '', ms: 0 };
+  const run = async (line: Line, check: Ending | null): Promise<Ending | null> => {
     const written = new Map<string, string | Uint8Array>();
     const began = performance.now();
     let ending: Ending | null = null;
@@ -124,11 +124,11 @@ export const complaintsAbout = async (
       what = (error as Error).stack ?? String(error);
     }
     const ms = performance.now() - began;
-    if (ms > slowestMs) [slowestMs, slowest] = [ms, line.join(' ')];
+    if (ms > slowest.ms) slowest = { line: line.join(' '), ms };
     if (what !== null) complaints.push({ line: line.join(' '), what });
     return ending;
   };
   const check = await run(['check', '-'], null);
   for (const line of lines) await run(line, check);
-  return { complaints, slowestMs, slowest, sound: check?.code === 0 };
+  return { complaints, slowest, sound: check?.code === 0 };
 };

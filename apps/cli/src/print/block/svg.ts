@@ -1,6 +1,6 @@
 import type { BlockPlan, MatSpec, PiecePlan, PinPlaced } from '@dryflat/engine/blocking';
 import { formatLength, formatRange, mm } from '@dryflat/engine/units';
-import type { GarmentRecord } from '@dryflat/record';
+import { type GarmentRecord, goingOut } from '@dryflat/record';
 import { inUnits, type Units } from '../../faults.ts';
 import { landmarkName, type Words } from '../words.ts';
 import { edgeWord, named, PIN_WORDS } from './words.ts';
@@ -140,6 +140,7 @@ export const blockSvg = (
   mat: MatSpec,
   { units, words }: { readonly units: Units; readonly words: Words },
 ): string => {
+  const title = escaped(goingOut(record).name);
   let y = MARGIN + 60;
   const parts = plan.pieces.map((piece) => {
     const { svg, height } = pieceDrawn(piece, mat, units, words);
@@ -150,9 +151,9 @@ export const blockSvg = (
   const width = Math.max(mat.widthMm, 960) + 2 * MARGIN;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${at(width)} ${at(y)}" font-family="sans-serif" fill="#111111">`,
-    `<title>${escaped(record.name)}</title>`,
+    `<title>${title}</title>`,
     `<rect width="${at(width)}" height="${at(y)}" fill="#ffffff"/>`,
-    `<text x="${MARGIN}" y="${MARGIN}" font-size="28" font-weight="bold">${escaped(record.name)}</text>`,
+    `<text x="${MARGIN}" y="${MARGIN}" font-size="28" font-weight="bold">${title}</text>`,
     ...parts,
     '</svg>',
     '',

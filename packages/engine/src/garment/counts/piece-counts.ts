@@ -4,6 +4,7 @@ import type { Dimension, OutlinePiece, PieceName } from '../outline/index.ts';
 import { type BaseCounts, baseCounts } from './base-counts.ts';
 import { type Fabric, fabricOf, workedIn } from './fabric-rows.ts';
 import { type PieceShape, pieceShape } from './piece-shape.ts';
+import { pieceStitches } from './piece-stitches.ts';
 import { stepsOfGrid } from './read-grid.ts';
 import { shapePiece } from './shape-piece.ts';
 import { stepsOf } from './steps-of.ts';
@@ -49,6 +50,21 @@ const tooSmall = (piece: OutlinePiece, given: string): Fault => ({
   given,
   problem: 'the piece is too small, or too oddly shaped, to be knit at this gauge',
   mend: 'Look at its measurements and at the gauge, which are millimetres.',
+});
+
+/**
+ * More than hands knit in one piece: at 30 stitches a minute two million are 1,100 hours. Rows likewise:
+ * ten metres of rows of two millimetres. Set wide on purpose; far beyond, counting takes minutes.
+ */
+const MOST_STITCHES = 2_000_000;
+const MOST_ROWS = 5_000;
+
+const tooLarge = (piece: OutlinePiece, rows: number, stitches: number): Fault => ({
+  code: 'piece-too-large',
+  field: piece.name,
+  given: `${rows} rows`,
+  problem: `at this gauge the piece has about ${Math.round(stitches).toLocaleString('en')} stitches, more than anybody knits in one`,
+  mend: 'Look at its measurements and at the gauge.',
 });
 
 const isRound = (shape: PieceShape): boolean => shape.form === 'round';
@@ -127,6 +143,9 @@ const noticesOf = (piece: OutlinePiece, shape: PieceShape, base: BaseCounts): No
 const fitted = (piece: OutlinePiece, question: PieceQuestion): Result<PieceCounts> => {
   const { pitch, repeat } = question;
   const shape = pieceShape(piece, pitch);
+  const drawn = pieceStitches(piece, pitch);
+  if (shape.rows > MOST_ROWS || drawn > MOST_STITCHES)
+    return fail(tooLarge(piece, shape.rows, drawn));
   const base = baseCounts(shape, pitch, repeat, piece.name === 'hat');
   if (!base.ok) return base;
   const shaped = shapePiece(shape, base.value);
