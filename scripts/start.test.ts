@@ -42,6 +42,9 @@ it('serves the app from any folder, prints where, and ends cleanly on Ctrl-C', a
   const page = await fetch(url);
   expect(page.status).toBe(200);
   expect(await page.text()).toContain('<div id="');
+  // What the build notes for itself lies beside the app and is not served.
+  for (const path of ['/graph.json', '/.built-from', '/.vite/manifest.json'])
+    expect((await fetch(url + path)).status).toBe(404);
   child.kill('SIGINT');
   const [code] = await once(child, 'exit');
   expect(code).toBe(0);

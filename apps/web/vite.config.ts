@@ -33,7 +33,7 @@ export default defineConfig({
     }),
   ],
   worker: { format: 'es', plugins: () => [seen] },
-  build: { target: 'es2022', manifest: 'graph.json', sourcemap: false },
+  build: { target: 'es2022', manifest: true, sourcemap: false },
   server: { host: '127.0.0.1' },
   preview: { host: '127.0.0.1' },
 });

@@ -1,12 +1,3 @@
-/**
- * Response headers by path.
- *
- * Files under `/assets/` carry a hash of their content in their name, so they never change and are
- * kept for a year. Everything else, the page, the service worker and its manifest first of all, is
- * asked for again each time (an ETag makes that cheap): a stale service worker would pin an old app.
- */
-const YEAR_S = 31_536_000;
-
 /** The app needs nothing from anywhere but its own origin; the browser is told to hold it to that. */
 const CONTENT_POLICY = [
   "default-src 'self'",
@@ -22,18 +13,44 @@ const CONTENT_POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-const EVERYWHERE: Readonly<Record<string, string>> = {
-  'X-Content-Type-Options': 'nosniff',
-  'Referrer-Policy': 'no-referrer',
+/**
+ * What the app never asks of a device. Left to it: the microphone (spoken commands while pinning),
+ * the screen's wake lock, the clipboard and notices. Pictures come by a file picker, which asks no
+ * leave of the camera.
+ */
+const DENIED = [
+  'accelerometer',
+  'bluetooth',
+  'camera',
+  'display-capture',
+  'geolocation',
+  'gyroscope',
+  'hid',
+  'magnetometer',
+  'midi',
+  'payment',
+  'serial',
+  'usb',
+];
+
+/** On every answer, errors included. */
+export const EVERYWHERE: Readonly<Record<string, string>> = {
   'Content-Security-Policy': CONTENT_POLICY,
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Resource-Policy': 'same-origin',
+  'Permissions-Policy': DENIED.map((feature) => `${feature}=()`).join(', '),
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
 };
 
-export const cacheControl = (pathname: string): string =>
-  pathname.startsWith('/assets/') ? `public, max-age=${YEAR_S}, immutable` : 'no-cache';
+const YEAR_S = 31_536_000;
 
-/** Headers of a file that exists; `pathname` begins with a slash and carries no query. */
-export const headersOf = (pathname: string): Readonly<Record<string, string>> => ({
-  ...EVERYWHERE,
-  'Cache-Control': cacheControl(pathname),
-  ...(pathname.endsWith('.webmanifest') ? { 'Content-Type': 'application/manifest+json' } : {}),
-});
+/**
+ * How long a file is kept; `file` is its path in the served folder, without a slash at the front.
+ *
+ * Files in `assets` carry a hash of their content in their name, so they never change and are kept
+ * for a year. Everything else, the page, the service worker and its manifest first of all, is asked
+ * for again each time (an ETag makes that cheap): a stale service worker would pin an old app.
+ */
+export const cacheControl = (file: string): string =>
+  /^assets[\\/]/.test(file) ? `public, max-age=${YEAR_S}, immutable` : 'no-cache';

@@ -1,7 +1,16 @@
-import { createServer, type RequestListener, type Server } from 'node:http';
+import {
+  createServer,
+  type OutgoingHttpHeaders,
+  type RequestListener,
+  type Server,
+  type ServerResponse,
+  STATUS_CODES,
+} from 'node:http';
 import type { AddressInfo } from 'node:net';
-import sirv from 'sirv';
-import { headersOf } from './headers.ts';
+import type { Duplex } from 'node:stream';
+import { type Answer, refusal } from './answer.ts';
+import { answering, LOOPBACK } from './answering.ts';
+import { EVERYWHERE } from './headers.ts';
 
 export interface ServeOptions {
   /** Folder with the built app; `index.html` in it answers every path without a file of its own. */
@@ -21,34 +30,60 @@ export interface Serving {
   readonly close: () => Promise<void>;
 }
 
-const LOOPBACK: readonly string[] = ['127.0.0.1', '::1', 'localhost'];
+const headersOf = ({ status, headers, body }: Answer): OutgoingHttpHeaders => ({
+  ...EVERYWHERE,
+  ...headers,
+  // That of a 304 would be the whole file's.
+  ...(status === 304 ? {} : { 'Content-Length': Buffer.byteLength(body) }),
+});
 
-const refuse = (response: Parameters<RequestListener>[1], status: number, why: string) => {
-  response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
-  response.end(`${why}\n`);
+/** An answer in the words of HTTP, for a socket on which no request could be read. */
+const inWords = (answer: Answer): string =>
+  [
+    `HTTP/1.1 ${answer.status} ${STATUS_CODES[answer.status]}`,
+    ...Object.entries({ ...headersOf(answer), Connection: 'close' }).map(
+      ([name, value]) => `${name}: ${value}`,
+    ),
+    '',
+    answer.body,
+  ].join('\r\n');
+
+/** What the parser says of a request that it cannot read; anything else is a 400. */
+const PARSER_STATUS: Readonly<Record<string, number>> = {
+  ERR_HTTP_REQUEST_TIMEOUT: 408,
+  HPE_CHUNK_EXTENSIONS_OVERFLOW: 413,
+  HPE_HEADER_OVERFLOW: 431,
 };
 
-const listener = (dir: string): RequestListener => {
-  // `dev` reads the folder at each request, so that a rebuild is served without a restart.
-  const files = sirv(dir, {
-    dev: true,
-    etag: true,
-    single: true,
-    setHeaders: (response, pathname) => {
-      for (const [name, value] of Object.entries(headersOf(pathname)))
-        response.setHeader(name, value);
-    },
-  });
-  return (request, response) => {
-    if (request.method !== 'GET' && request.method !== 'HEAD')
-      return refuse(response, 405, 'Only GET and HEAD are answered here.');
-    files(request, response, () => refuse(response, 404, 'There is no such file.'));
+/** A server for the files of a folder; nothing that is sent to it ends it. */
+const serverOf = (dir: string): Server => {
+  const answerTo = answering(dir);
+  const latest = new WeakMap<Duplex, ServerResponse>();
+  const listener: RequestListener = async (request, response) => {
+    latest.set(request.socket, response);
+    const answer = await answerTo(request);
+    response.writeHead(answer.status, headersOf(answer)).end(answer.body);
   };
+  // A missing Host is refused with the headers of every answer, which Node's own refusal lacks.
+  const server = createServer({ requireHostHeader: false }, listener)
+    .on('checkContinue', listener)
+    .on('checkExpectation', listener)
+    .on('clientError', (error: NodeJS.ErrnoException, socket) => {
+      const answer = inWords(refusal(PARSER_STATUS[error.code ?? ''] ?? 400));
+      const say = () =>
+        socket.writable ? socket.end(answer, () => socket.destroy()) : socket.destroy();
+      const before = latest.get(socket);
+      // Where an answer is under way, a second one would be read as part of it.
+      if (before === undefined || before.writableFinished) say();
+      else before.once('finish', say);
+    });
+  // A client that says that it has no more to send (`nc -N`) still waits for its answer.
+  return Object.assign(server, { httpAllowHalfOpen: true });
 };
 
 const listen = (server: Server, port: number, host: string): Promise<AddressInfo> =>
   new Promise((resolve, reject) => {
-    server.once('error', reject);
+    server.on('error', reject);
     server.listen(port, host, () => resolve(server.address() as AddressInfo));
   });
 
@@ -65,9 +100,9 @@ const close = (server: Server): Promise<void> =>
  * throws a RangeError when the host is not a loopback address.
  */
 export const serve = async ({ dir, port, host = '127.0.0.1' }: ServeOptions): Promise<Serving> => {
-  if (!LOOPBACK.includes(host)) throw new RangeError(`${host} is not a loopback address`);
-  const server = createServer(listener(dir));
-  const address = await listen(server, port, host);
   const name = host === '::1' ? '[::1]' : host;
+  if (!LOOPBACK.includes(name)) throw new RangeError(`${host} is not a loopback address`);
+  const server = serverOf(dir);
+  const address = await listen(server, port, host);
   return { url: `http://${name}:${address.port}`, close: () => close(server) };
 };
