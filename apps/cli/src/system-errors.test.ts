@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import {
   closeSync,
   mkdirSync,
@@ -13,6 +13,7 @@ import {
 import { join } from 'node:path';
 import { findExample, writeRecord } from '@dryflat/record';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { EXTREME_RECORDS } from './mutated/extreme-records.ts';
 import { runProgram } from './program.ts';
 import type { Surroundings } from './surroundings.ts';
 import { BIN, dryflat, emptyFolder } from './testing/dryflat.ts';
@@ -151,6 +152,21 @@ describe('files are written beside and renamed', () => {
     });
     expect(readdirSync(cwd)).toEqual(before);
   });
+});
+
+it('C18: Ctrl-C ends a calculation at once, and nothing is written', async () => {
+  const [, make] = EXTREME_RECORDS.find(([what]) => what === '1,000 moved pins') ?? expect.fail();
+  writeFileSync(join(cwd, 'long.json'), JSON.stringify(make()));
+  const before = readdirSync(cwd);
+  const running = spawn('node', [BIN, 'block', 'long.json', '--svg', 'long.svg'], { cwd });
+  const ended = new Promise((resolve) => running.once('exit', (_, signal) => resolve(signal)));
+  // It takes about ten seconds, of which these are well within the calculation.
+  await new Promise((resolve) => setTimeout(resolve, 2_000));
+  const asked = performance.now();
+  running.kill('SIGINT');
+  expect(await ended).toBe('SIGINT');
+  expect(performance.now() - asked).toBeLessThan(1_000);
+  expect(readdirSync(cwd)).toEqual(before);
 });
 
 describe('signs that steer a terminal', () => {
