@@ -106,8 +106,10 @@ test('PC1, PC5, PC6: rows are timed by keyboard, and taken away again; how much 
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Calendar file' }).click();
   const file = await coming;
-  expect(file.suggestedFilename()).toBe('ledger-day-waistcoat-for-emlen-pace.ics');
-  const events = new ical.Component(ical.parse(await readFile(await file.path(), 'utf8')))
+  expect(file.suggestedFilename()).toBe('ledger-day-pace.ics');
+  const calendar = await readFile(await file.path(), 'utf8');
+  expect(calendar.replaceAll('\r\n ', '')).not.toMatch(/emlen/i);
+  const events = new ical.Component(ical.parse(calendar))
     .getAllSubcomponents('vevent')
     .map((each) => new ical.Event(each));
   const done = events.find(({ summary }) => summary.endsWith(' is done'));

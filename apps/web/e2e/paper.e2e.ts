@@ -46,12 +46,12 @@ test('PQ1: a measuring sheet is looked at, saved as PDF without a network, in th
   await pages(page).first().waitFor(SOON);
   expect(await pages(page).count()).toBe(1);
   const a4 = await saved(page, 'Save as PDF');
-  expect(a4.suggestedFilename()).toBe('ledger-day-waistcoat-for-emlen-blank.pdf');
+  expect(a4.suggestedFilename()).toBe('ledger-day-blank.pdf');
   const [sheet] = await readPdf(await bytesOf(a4));
   // ISO 216.
   expect(sheet!.widthMm).toBeCloseTo(210, TENTH);
   expect(sheet!.heightMm).toBeCloseTo(297, TENTH);
-  expect(sheet!.text).toMatch(/Measuring sheet: Ledger Day waistcoat/);
+  expect(sheet!.text).toMatch(/Measuring sheet: Ledger Day/);
   await page.getByText('Letter', { exact: true }).click();
   await page.getByText('in', { exact: true }).click();
   const letter = await saved(page, 'Save as PDF');
@@ -116,10 +116,15 @@ test('PQ3: a report leaves out body and name until they are ticked; what is told
   expect(without).toMatch(/Two rows fewer/);
   expect(without).not.toMatch(/Emlen/);
   const html = await saved(page, 'Save as HTML');
-  expect(html.suggestedFilename()).not.toMatch(/emlen/);
+  expect(html.suggestedFilename()).toBe('ledger-day-report.html');
   expect(await textOf(html)).not.toMatch(/Emlen/);
-  const [sheet] = await readPdf(await bytesOf(await saved(page, 'Save as PDF')));
+  const pdf = await bytesOf(await saved(page, 'Save as PDF'));
+  const [sheet] = await readPdf(pdf);
   expect(sheet!.text).not.toMatch(/Emlen/);
+  // What the file says of itself stands in it as plain letters.
+  expect(Buffer.from(pdf).includes('(Ledger Day)')).toBe(true);
+  expect(Buffer.from(pdf).includes('Emlen')).toBe(false);
+  await page.getByText('call it “Ledger Day”').waitFor();
   await page.reload();
   await pages(page).first().waitFor(SOON);
   expect(await page.getByRole('textbox', { name: 'Changes made' }).inputValue()).toBe(
@@ -129,8 +134,27 @@ test('PQ3: a report leaves out body and name until they are ticked; what is told
   expect(await tick.isChecked()).toBe(false);
   await tick.press('Space');
   await expect.poll(() => report(page), SOON).toMatch(/Emlen/);
+  const named = await saved(page, 'Save as HTML');
+  expect(named.suggestedFilename()).toBe('ledger-day-waistcoat-for-emlen-report.html');
   await page.getByText('in', { exact: true }).click();
   await expect.poll(() => report(page), SOON).toMatch(/over 4 in/);
+});
+
+test('S5: saving a report while a field of it is half typed says so, and saves it', async () => {
+  const page = await at.open();
+  await go(page, 'Ferry socks', 'Report');
+  await pages(page).first().waitFor(SOON);
+  await page.getByRole('textbox', { name: /^Hours/ }).fill('about 20');
+  await page.keyboard.press('Tab');
+  const markdown = await textOf(await saved(page, 'Save as Markdown'));
+  expect(markdown).not.toMatch(/about 20/);
+  const told = page.locator('.df-toast');
+  await told.getByText('One entry is half typed, and not in it: “about 20”.').waitFor();
+  await told.getByRole('button', { name: 'Dismiss' }).click();
+  await page.getByRole('textbox', { name: /^Hours/ }).fill('20');
+  await page.keyboard.press('Tab');
+  await expect.poll(() => report(page), SOON).toMatch(/20 hours/);
+  expect(await told.count()).toBe(0);
 });
 
 test.each(['light', 'dark'] as const)(

@@ -1,5 +1,15 @@
 import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
+import { findExample, type Photo, writeRecord } from '@dryflat/record';
+import { cleanPicture, toBase64 } from '@dryflat/record/photo';
+import {
+  lettersOf,
+  PLAIN,
+  PLANTED,
+  type Plain,
+  plantedAll,
+  TYPE_OF,
+} from '@dryflat/record/photo/testing';
+import type { Download, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { beginGarment, benchHere, openExample } from './harness.ts';
 
@@ -54,11 +64,14 @@ test('B4: undo and redo follow the name of a garment', async () => {
   await title('Second name');
 });
 
-const saveFile = async (page: Page): Promise<string> => {
+const saved = async (page: Page): Promise<Download> => {
   await page.getByRole('button', { name: 'More for this garment' }).click();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();
-  const file = await coming;
+  return coming;
+};
+const saveFile = async (page: Page): Promise<string> => {
+  const file = await saved(page);
   expect(file.suggestedFilename()).toMatch(/^[a-z0-9-]+\.json$/);
   return readFile(await file.path(), 'utf8');
 };
@@ -210,4 +223,101 @@ test('B26: a file of a newer version opens read-only and is saved again byte for
   expect(await page.getByRole('dialog').getByLabel('Name').isEditable()).toBe(false);
   await page.keyboard.press('Escape');
   expect(await saveFile(page)).toBe(newer);
+});
+
+const KINDS = Object.keys(PLAIN) as Plain[];
+
+/** A garment for somebody, with pictures that tell a place wherever there is room; the last is cut off. */
+const noted = () => {
+  const found = findExample('waistcoat')?.record ?? expect.fail('no example');
+  const photo = (id: string, kind: Plain, bytes: Uint8Array): Photo => ({
+    id,
+    when: 'dried',
+    caption: id,
+    type: TYPE_OF[kind],
+    widthPx: 8,
+    heightPx: 8,
+    data: toBase64(bytes),
+  });
+  const photos = [
+    ...KINDS.map((kind) => photo(kind, kind, plantedAll(kind, PLANTED))),
+    photo('cut', 'jpeg', plantedAll('jpeg', PLANTED).subarray(0, 900)),
+  ];
+  return writeRecord({ ...found, photos });
+};
+/** Letters of every picture in a file. */
+const picturesIn = (text: string): string[] =>
+  JSON.parse(text).photos.map(({ data }: Photo) => lettersOf(Buffer.from(data, 'base64')));
+const bring = async (page: Page, text: string): Promise<void> => {
+  await page.getByRole('button', { name: 'Bring one in from a file' }).click();
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'g.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('navigation', { name: 'Places of this garment' }).waitFor();
+};
+
+test('PH1, PQ3: pictures that came in with a file tell no place when they go out, and its name tells nobody', async () => {
+  const page = await at.open({ acceptDownloads: true });
+  expect(picturesIn(noted()).every((letters) => letters.includes(PLANTED))).toBe(true);
+  await bring(page, noted());
+  await page
+    .locator('.df-toast')
+    .getByText(/Taken out of 5 pictures/)
+    .waitFor();
+  const file = await saved(page);
+  expect(file.suggestedFilename()).toBe('ledger-day.json');
+  const pictures = picturesIn(await readFile(await file.path(), 'utf8'));
+  expect(pictures.map((letters) => letters !== '')).toEqual([...KINDS.map(() => true), false]);
+  expect(pictures.filter((letters) => letters.includes(PLANTED))).toEqual([]);
+  await page.locator('.df-toast').getByText('One picture is not in it').waitFor();
+});
+
+test('PH1: a file of a newer version goes out as it came, but for what its pictures told', async () => {
+  const page = await at.open({ acceptDownloads: true });
+  const newer = noted().replace(/"version": \d+/, '"version": 99');
+  await bring(page, newer);
+  const text = await saveFile(page);
+  const pictures = (from: string): string[] => JSON.parse(from).photos.map((p: Photo) => p.data);
+  expect(picturesIn(text).filter((letters) => letters.includes(PLANTED))).toEqual([]);
+  const back = pictures(text).reduce(
+    (whole, data, at) => whole.replace(`"data": "${data}"`, `"data": "${pictures(newer)[at]}"`),
+    text,
+  );
+  expect(back).toBe(newer);
+});
+
+test('PH1: a cleaned picture shows the same pixels', async () => {
+  const page = await at.open();
+  const pixelsOf = (type: string, data: string): Promise<string> =>
+    page.evaluate(
+      async ([kind, base64]) => {
+        const bytes = Uint8Array.from(atob(base64!), (letter) => letter.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([bytes], { type: kind! }));
+        const { width, height } = bitmap;
+        const ink = new OffscreenCanvas(width, height).getContext('2d')!;
+        ink.drawImage(bitmap, 0, 0);
+        return `${width} × ${height}: ${ink.getImageData(0, 0, width, height).data.join()}`;
+      },
+      [type, data] as const,
+    );
+  for (const kind of KINDS)
+    for (const bytes of [PLAIN[kind], plantedAll(kind, PLANTED)]) {
+      const clean = cleanPicture(toBase64(bytes))!;
+      expect(await pixelsOf(clean.type, clean.data), kind).toBe(
+        await pixelsOf(TYPE_OF[kind], toBase64(bytes)),
+      );
+    }
+});
+
+test('S5: a garment that is saved while a field is half typed says which, and is saved', async () => {
+  const page = await at.open({ acceptDownloads: true });
+  await openExample(page, 'Ferry socks');
+  await page.getByRole('link', { name: 'Report', exact: true }).click();
+  await page.getByRole('textbox', { name: /^Hours/ }).fill('about 20');
+  await page.keyboard.press('Tab');
+  expect(await saveFile(page)).not.toContain('about 20');
+  await page
+    .locator('.df-toast')
+    .getByText('One entry is half typed, and not in it: “about 20”.')
+    .waitFor();
 });

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { halfTyped } from '../store/half-typed.ts';
 import { useDrafts } from '../store/index.ts';
 
 /** Milliseconds: longer than any pause in typing, so that the line does not come and go meanwhile. */
@@ -6,8 +7,7 @@ const SETTLES = 2_000;
 
 /** Says that some entries are kept as typed but cannot be counted yet. */
 export const HalfTypedLine = () => {
-  const paths = Object.keys(useDrafts()).filter((path) => !path.startsWith('aside/'));
-  const count = useSettled(paths.length);
+  const count = useSettled(halfTyped(useDrafts()).length);
   if (count === 0) return null;
   return (
     <p className="df-half-typed">

@@ -1,6 +1,7 @@
 import type { Result } from '@dryflat/engine/units';
-import { duplicateRecord, emptyRecord, type GarmentRecord } from '@dryflat/record';
+import { duplicateRecord, emptyRecord, type GarmentRecord, goingOut } from '@dryflat/record';
 import { eraseGarment, openGarment, openShelf } from './device.ts';
+import { halfTyped } from './half-typed.ts';
 import { newId } from './ids.ts';
 import type { ShelfEntry } from './shelf-store.ts';
 import { askToPersist } from './storage.ts';
@@ -60,7 +61,14 @@ export const noteOnShelf = async (id: string): Promise<void> => {
   if (entry && record) shelf.put({ ...entry, ...entryOf(record, entry.since) });
 };
 
-export type Imported = Result<{ readonly id: string; readonly readOnly: boolean }>;
+export interface CameIn {
+  readonly id: string;
+  readonly readOnly: boolean;
+  /** What she should know of it, one sentence each. */
+  readonly notices: readonly string[];
+}
+
+export type Imported = Result<CameIn>;
 
 /**
  * Reads an exported file. A record whose id is taken comes in as a second garment, never over the
@@ -70,31 +78,41 @@ export const importGarment = async (text: string): Promise<Imported> => {
   const { readRecord } = await recordFiles();
   const read = readRecord(text);
   if (!read.ok) return read;
-  const { record, readOnly } = read.value;
+  const { record, readOnly, notices } = read.value;
   const taken = (await openShelf()).entries().some((each) => each.id === record.id);
   const id = await shelve(taken ? { ...record, id: newId() } : record, readOnly ? text : undefined);
-  return { ok: true, value: { id, readOnly } };
+  return { ok: true, value: { id, readOnly, notices } };
 };
 
-/** The record as the text of a file, and a file name made from the garment's name. */
-export const exportGarment = async (
-  id: string,
-): Promise<{ readonly fileName: string; readonly text: string } | null> => {
-  const { writeRecord } = await recordFiles();
+export interface GarmentFile {
+  /** Names nobody, unless the report does. */
+  readonly fileName: string;
+  readonly text: string;
+  /** Texts that are not in it, for they are half typed. */
+  readonly halfTyped: readonly string[];
+  /** Pictures that are not in it, for they could not be looked through. */
+  readonly picturesLeftOut: number;
+}
+
+/** The record as a file: of a newer version byte for byte as it came, its pictures clean in any case. */
+export const exportGarment = async (id: string): Promise<GarmentFile | null> => {
+  const { cleanFile, writeRecord } = await recordFiles();
   const store = await openGarment(id);
-  const { record } = store.snapshot();
+  const { record, drafts } = store.snapshot();
   if (record === null) return null;
-  const text = store.original() ?? writeRecord(record);
-  return { fileName: `${fileStem(record.name)}.json`, text };
+  const { text, leftOut } = cleanFile(store.original() ?? writeRecord(record));
+  const fileName = `${fileNameOf(record)}.json`;
+  return { fileName, text, halfTyped: halfTyped(drafts), picturesLeftOut: leftOut };
 };
 
-export const fileStem = (name: string): string =>
-  name
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '') || 'garment';
+/** A record that was damaged on this device may lack any part, and goes out all the same. */
+const fileNameOf = (record: GarmentRecord): string => {
+  try {
+    return goingOut(record).fileName;
+  } catch {
+    return 'garment';
+  }
+};
 
 const setTrashed = async (id: string, trashed: string | null): Promise<void> => {
   const shelf = await openShelf();

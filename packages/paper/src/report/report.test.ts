@@ -157,9 +157,9 @@ describe('what is private', () => {
 
   const withPersons = (): GarmentRecord => peopled({ ...hayloft(), photos: [photo('p', 'jpeg')] });
 
-  test('PA54: no person is named in any file of a report, nor in its title or name', async () => {
+  test('PA54: no person is named in any file of a report, nor in its title', async () => {
     const report = made(withPersons());
-    expect([report.title, report.fileName]).toEqual(['Pullover', 'pullover']);
+    expect(report.title).toBe('Pullover');
     const written = await everyFile(report);
     for (const [how, bytes] of written.bytes) expect(lettersOf(bytes), how).not.toMatch(PERSONS);
     for (const [how, text] of Object.entries(await said(report)))
@@ -169,7 +169,7 @@ describe('what is private', () => {
 
   test('PA54: ticked, the garment goes by its own name everywhere', async () => {
     const report = made(withPersons(), { body: true });
-    expect(report.fileName).toBe('present-for-ottilie-by-perpetua');
+    expect(report.title).toBe('Present for Ottilie, by Perpetua');
     for (const text of Object.values(await said(report))) expect(text).toContain('Ottilie');
     const pdf = (await everyFile(report)).bytes.filter(([how]) => how === 'PDF');
     expect(pdf.some(([, bytes]) => lettersOf(bytes).includes('Perpetua'))).toBe(true);

@@ -53,8 +53,6 @@ export interface ReportPhoto extends Pick<Photo, 'caption' | 'widthPx' | 'height
 export interface Report {
   /** Names nobody, unless that was ticked. */
   readonly title: string;
-  /** The title as the name of a file, without an ending. */
-  readonly fileName: string;
   readonly pattern: string;
   readonly size: string | null;
   readonly needleMm: number | null;
@@ -174,11 +172,10 @@ export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result
   if (!asked.ok) return asked;
   const made = given.forecast ?? forecast(asked.value);
   const withBody = given.body ?? record.report?.body ?? false;
-  const { name, fileName, said } = goingOut(record, withBody);
+  const { name, said } = goingOut(record, withBody);
   const measured = rowsOf(record, made);
   const full: Report = {
     title: name,
-    fileName,
     pattern: record.pattern.name,
     size: record.pattern.chosen ?? null,
     needleMm: record.needleMm ?? null,

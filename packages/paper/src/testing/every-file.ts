@@ -41,7 +41,6 @@ export const everyFile = async (report: Report): Promise<EveryFile> => {
   const texts = [
     ['HTML', html],
     ['Markdown', reportMarkdown(report, A4)],
-    ['name of a file', report.fileName],
     ...sheets.map((sheet) => ['SVG', toSvg(sheet)] as const),
   ] as const;
   return {

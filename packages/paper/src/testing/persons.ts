@@ -22,6 +22,7 @@ export const peopled = (given: GarmentRecord): GarmentRecord => {
   record.finished = {
     on: '2031-02-20',
     missing: { straight: 0, tPins: 0, combs: 0, wires: 0 },
+    ...record.finished,
     remark: 'Dray would have it too.',
   };
   for (const photo of record.photos ?? []) photo.caption = 'Emlens Weste';

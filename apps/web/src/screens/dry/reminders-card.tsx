@@ -1,5 +1,5 @@
 import { type ClockMark, type DryingForecast, dryingCalendar } from '@dryflat/engine/drying';
-import type { Drying } from '@dryflat/record';
+import { type Drying, goingOut } from '@dryflat/record';
 import { useEffect, useState } from 'react';
 import { Button, Card, FaultList, Notice } from '../../kit/index.ts';
 import {
@@ -12,10 +12,9 @@ import {
   withReminders,
 } from '../../reminders/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
-import { saveFile } from '../../shell/save-file.ts';
+import { useSaveFile } from '../../shell/save-file.ts';
 import { useDeviceNote, useGarment } from '../../store/index.ts';
 import { calendarId } from '../result/calendar-id.ts';
-import { fileName } from '../result/file-name.ts';
 
 const HOUR = 3_600_000;
 
@@ -97,9 +96,11 @@ const OnDevice = (props: RemindersProps) => {
 
 const Calendar = ({ drying, forecast }: RemindersProps) => {
   const { record } = useGarment();
+  const saveFile = useSaveFile();
+  const out = goingOut(record);
   const file = dryingCalendar({
     id: calendarId('drying', drying.id),
-    garment: record.name || 'the garment',
+    garment: out.name,
     startMs: Date.parse(drying.begun),
     nowMs: Date.now(),
     revision: drying.weighings.length,
@@ -112,13 +113,14 @@ const Calendar = ({ drying, forecast }: RemindersProps) => {
           icon="fetch"
           isDisabled={!file.ok}
           onPress={() =>
-            file.ok && saveFile(fileName(record.name, 'drying.ics'), file.value, 'text/calendar')
+            file.ok && saveFile(`${out.fileName}-drying.ics`, file.value, 'text/calendar')
           }
         >
           Calendar file
         </Button>
         <span className="df-soft">
-          Opens in any calendar. Taken anew after a weighing, it moves its own entries.
+          Opens in any calendar. Taken anew after a weighing, it moves its own entries. There the
+          garment is called “{out.name}”.
         </span>
       </div>
       {!file.ok && forecast.marks.length > 0 && <FaultList faults={file.faults} />}

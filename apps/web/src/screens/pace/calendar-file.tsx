@@ -1,11 +1,11 @@
 import { type PaceForecast, paceCalendar } from '@dryflat/engine/routes';
 import type { Fault } from '@dryflat/engine/units';
+import { goingOut } from '@dryflat/record';
 import { useState } from 'react';
 import { Button, FaultList } from '../../kit/index.ts';
-import { saveFile } from '../../shell/save-file.ts';
+import { useSaveFile } from '../../shell/save-file.ts';
 import { useGarment } from '../../store/index.ts';
 import { calendarId } from '../result/calendar-id.ts';
-import { fileName } from '../result/file-name.ts';
 
 const MINUTE = 60_000;
 
@@ -13,11 +13,13 @@ const MINUTE = 60_000;
 export const CalendarFile = ({ forecast, by }: { forecast: PaceForecast; by: string | null }) => {
   const { record } = useGarment();
   const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const saveFile = useSaveFile();
+  const out = goingOut(record);
   const save = (): void => {
     const nowMs = Date.now();
     const file = paceCalendar({
       id: calendarId('pace', record.id),
-      garment: record.name || 'the garment',
+      garment: out.name,
       nowMs,
       // A later file counts as newer, and minutes since 1970 stay below what a calendar can count.
       revision: Math.floor(nowMs / MINUTE),
@@ -26,7 +28,7 @@ export const CalendarFile = ({ forecast, by }: { forecast: PaceForecast; by: str
       by,
     });
     setFaults(file.ok ? [] : file.faults);
-    if (file.ok) saveFile(fileName(record.name, 'pace.ics'), file.value, 'text/calendar');
+    if (file.ok) saveFile(`${out.fileName}-pace.ics`, file.value, 'text/calendar');
   };
   return (
     <>
@@ -35,7 +37,8 @@ export const CalendarFile = ({ forecast, by }: { forecast: PaceForecast; by: str
           Calendar file
         </Button>
         <span className="df-soft">
-          Opens in any calendar. Taken anew, it moves its own entries.
+          Opens in any calendar. Taken anew, it moves its own entries. There the garment is called “
+          {out.name}”.
         </span>
       </div>
       <FaultList faults={faults} />

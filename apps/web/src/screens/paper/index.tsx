@@ -1,15 +1,15 @@
 import { outlinePieces } from '@dryflat/engine/garment';
+import { goingOut } from '@dryflat/record';
 import { useMemo } from 'react';
 import { Card, ChoiceChips, Select } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
-import { saveFile } from '../../shell/save-file.ts';
+import { useSaveFile } from '../../shell/save-file.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import type { PaperQuestion, Printed } from '../../worker/paper/index.ts';
 import { withoutPictures } from '../../worker/without-pictures.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
 import { useMatChoices } from '../mat/mat-choices.ts';
 import { MendList } from '../result/mend-list.tsx';
-import { fileNameOf } from './file-name.ts';
 import { PagesCard } from './pages-card.tsx';
 import './paper.css';
 import { usePaperChoices } from './paper-choices.ts';
@@ -40,7 +40,9 @@ const Screen = () => {
     () => ({ record: withoutPictures(record), what, paper, units, words, gentle, piece: one }),
     [record, what, paper, units, words, gentle, one],
   );
-  const fileName = fileNameOf(record.name, what);
+  const out = goingOut(record);
+  const fileName = `${out.fileName}-${what}`;
+  const saveFile = useSaveFile();
   const now = usePaper(question, (bytes) =>
     saveFile(`${fileName}.pdf`, bytes as Uint8Array<ArrayBuffer>, 'application/pdf'),
   );
@@ -105,7 +107,8 @@ const Screen = () => {
         </div>
         <p className="df-soft">
           In {units === 'cm' ? 'centimetres' : 'inches'}, as everything is shown. The report has{' '}
-          <a href={garmentHash(record.id, 'report')}>a place of its own</a>.
+          <a href={garmentHash(record.id, 'report')}>a place of its own</a>, and says whether
+          persons are named: on these pages the garment is called “{out.name}”.
         </p>
       </Card>
       {now.broken !== null && <BrokenForecast message={now.broken} />}

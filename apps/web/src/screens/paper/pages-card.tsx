@@ -1,7 +1,7 @@
 import { PAPERS } from '@dryflat/paper/paper-size';
 import { type ReactNode, useCallback, useState } from 'react';
 import { Button, Card, Notice } from '../../kit/index.ts';
-import { saveFile } from '../../shell/save-file.ts';
+import { useSaveFile, useTellHalfTyped } from '../../shell/save-file.ts';
 import type { PaperPage } from '../../worker/paper/index.ts';
 import { PagePicture } from './page-picture.tsx';
 import { PrintPages } from './print-pages.tsx';
@@ -33,6 +33,8 @@ export const PagesCard = ({
   more?: ReactNode;
 }) => {
   const [printing, setPrinting] = useState(false);
+  const saveFile = useSaveFile();
+  const tellHalfTyped = useTellHalfTyped();
   const printed = useCallback(() => setPrinting(false), []);
   return (
     <Card title={`${title}: ${pages.length} page${pages.length === 1 ? '' : 's'}`}>
@@ -46,7 +48,13 @@ export const PagesCard = ({
         <Button look="main" icon="fetch" onPress={onPdf} isDisabled={writing || pending}>
           {writing ? 'Writing the PDF…' : 'Save as PDF'}
         </Button>
-        <Button onPress={() => setPrinting(true)} isDisabled={pending}>
+        <Button
+          onPress={() => {
+            setPrinting(true);
+            tellHalfTyped();
+          }}
+          isDisabled={pending}
+        >
           Print
         </Button>
         {more}

@@ -1,3 +1,4 @@
+import { goingOut } from '@dryflat/record';
 import { Card, FieldGroup } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { WHEN_WORDS } from '../photos/photo-words.ts';
@@ -7,6 +8,7 @@ import { useReport } from './use-report.ts';
 export const GoesInCard = () => {
   const { record, readOnly } = useGarment();
   const [report, edit] = useReport();
+  const { name } = goingOut(record);
   const photos = record.photos ?? [];
   const choose = (id: string, on: boolean): void =>
     edit((draft) => {
@@ -28,11 +30,11 @@ export const GoesInCard = () => {
           }}
         />
         <span>
-          Body measurements and the wearer’s name
+          Body measurements and names of persons
           <span className="df-hint">
             {report.body
-              ? 'They are in: whoever reads the report reads them.'
-              : 'They are left out, the name in your own words too.'}
+              ? `They are in: whoever reads the report reads them. The garment is called “${name}” there, on pages to print, in calendars and in names of files.`
+              : `They are left out, names in your own words too. The garment’s own name may be somebody’s: the report, pages to print, calendars and names of files call it “${name}”.`}
           </span>
         </span>
       </label>

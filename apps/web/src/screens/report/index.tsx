@@ -1,12 +1,11 @@
-import type { GarmentRecord } from '@dryflat/record';
+import { type GarmentRecord, goingOut } from '@dryflat/record';
 import { useMemo } from 'react';
 import { Button, Card, ChoiceChips, toast } from '../../kit/index.ts';
-import { saveFile } from '../../shell/save-file.ts';
+import { useSaveFile, useTellHalfTyped } from '../../shell/save-file.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import type { PaperQuestion } from '../../worker/paper/index.ts';
 import { copyText } from '../counts/copy-text.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
-import { fileNameOf } from '../paper/file-name.ts';
 import { PagesCard } from '../paper/pages-card.tsx';
 import '../paper/paper.css';
 import { usePaperChoices } from '../paper/paper-choices.ts';
@@ -39,14 +38,16 @@ const Screen = () => {
     }),
     [record, paper, units, words],
   );
+  const name = `${goingOut(record).fileName}-report`;
+  const saveFile = useSaveFile();
+  const tellHalfTyped = useTellHalfTyped();
   const now = usePaper(question, (bytes) =>
     saveFile(`${name}.pdf`, bytes as Uint8Array<ArrayBuffer>, 'application/pdf'),
   );
-  // The garment's own name may hold the wearer's; that of the report does not.
-  const name = fileNameOf(now.report?.title ?? '', 'report');
   const copy = async (text: string) => {
     const copied = await copyText(text);
     toast(copied ? 'The report is copied.' : 'This browser does not let it be copied.');
+    if (copied) tellHalfTyped();
   };
   return (
     <>
@@ -112,24 +113,27 @@ const MoreFiles = ({
   name: string;
   pending: boolean;
   onCopy: (text: string) => void;
-}) => (
-  <>
-    <Button
-      icon="fetch"
-      isDisabled={pending}
-      onPress={() => saveFile(`${name}.html`, html, 'text/html')}
-    >
-      Save as HTML
-    </Button>
-    <Button
-      icon="fetch"
-      isDisabled={pending}
-      onPress={() => saveFile(`${name}.md`, markdown, 'text/markdown')}
-    >
-      Save as Markdown
-    </Button>
-    <Button icon="copy" isDisabled={pending} onPress={() => onCopy(markdown)}>
-      Copy as text
-    </Button>
-  </>
-);
+}) => {
+  const saveFile = useSaveFile();
+  return (
+    <>
+      <Button
+        icon="fetch"
+        isDisabled={pending}
+        onPress={() => saveFile(`${name}.html`, html, 'text/html')}
+      >
+        Save as HTML
+      </Button>
+      <Button
+        icon="fetch"
+        isDisabled={pending}
+        onPress={() => saveFile(`${name}.md`, markdown, 'text/markdown')}
+      >
+        Save as Markdown
+      </Button>
+      <Button icon="copy" isDisabled={pending} onPress={() => onCopy(markdown)}>
+        Copy as text
+      </Button>
+    </>
+  );
+};

@@ -18,7 +18,7 @@ const BringIn = ({ given, onClose }: { given: string | null; onClose: () => void
       return;
     }
     onClose();
-    toast('It is on the shelf.');
+    toast(['It is on the shelf.', ...read.value.notices].join(' '));
     go(garmentHash(read.value.id));
   };
   const brought = useRef(false);
