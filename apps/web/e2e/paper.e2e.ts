@@ -87,6 +87,8 @@ test('PQ2: pins in order, then one piece full size with its check lines; printed
   });
   await page.getByRole('button', { name: 'Print', exact: true }).click();
   await page.locator('.pa-print').waitFor({ state: 'attached' });
+  // A PDF that the browser prints is named after this.
+  expect(await page.title()).toBe('ledger-day-full-size');
   const printed = await readPdf(
     new Uint8Array(await page.pdf({ preferCSSPageSize: true, printBackground: true })),
   );
@@ -96,6 +98,8 @@ test('PQ2: pins in order, then one piece full size with its check lines; printed
     expect(Math.abs(widthMm - 210)).toBeLessThan(0.4);
     expect(Math.abs(heightMm - 297)).toBeLessThan(0.4);
   }
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect.poll(() => page.title()).toMatch(/^Paper: Ledger Day waistcoat for Emlen/);
 });
 
 const report = async (page: Page): Promise<string> => {

@@ -1,5 +1,5 @@
 import type { Fault } from '@dryflat/engine/units';
-import { cleanPicture, pictureType } from '../photo/picture.ts';
+import { isWholePicture, pictureType } from '../photo/picture.ts';
 import type { GarmentRecord, Photo } from '../schema/index.ts';
 import { fault } from './doubt.ts';
 
@@ -41,7 +41,7 @@ const isWhole = (photo: Photo): boolean => {
   const { data } = photo;
   const was = known.get(photo);
   if (was?.data === data) return was.whole;
-  const whole = cleanPicture(data) !== null;
+  const whole = isWholePicture(data);
   known.set(photo, { data, whole });
   return whole;
 };

@@ -75,7 +75,9 @@ export const PagesCard = ({
           </li>
         ))}
       </ol>
-      {printing && <PrintPages pages={pages} {...PAPERS[paper]} onDone={printed} />}
+      {printing && (
+        <PrintPages title={fileName} pages={pages} {...PAPERS[paper]} onDone={printed} />
+      )}
     </Card>
   );
 };
