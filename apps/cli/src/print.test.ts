@@ -83,7 +83,7 @@ it('C13: a measuring sheet needs no number', () => {
   const empty = writeRecord(emptyRecord({ id: 'x', name: 'New', kind: 'hat' }));
   const told = dryflat(['print', '-', '--blank', '--svg', 'hat.svg'], { cwd, input: empty });
   expect(told).toMatchObject({ code: 0, err: '1 page written to hat.svg.\n' });
-  expect(readFileSync(join(cwd, 'hat.svg'), 'utf8')).toContain('Measuring sheet: New');
+  expect(readFileSync(join(cwd, 'hat.svg'), 'utf8')).toContain('Measuring sheet: Hat');
 });
 
 it.each([
