@@ -16,7 +16,10 @@ test.each([
   ['Bo Lind', 'Bo’s socks, both of them', 'the wearer’s socks, both of them'],
   ['Zoe\u0308', 'ZO\u00cb, Zoe\u0308', 'the wearer, the wearer'],
   ['Ида', 'Свитер: Ида', 'Свитер: the wearer'],
+  ['Joost van der Mere', 'a van for Joost', 'a van for the wearer'],
+  ['emlen varr', 'Weste: Varr', 'Weste: the wearer'],
   ['小梅', '小梅的毛衣', 'the wearer的毛衣'],
+  ['נועה', 'סוודר לנועה', 'סוודר לthe wearer'],
   ['A. (B) *', 'nothing [here]', 'nothing [here]'],
   ['', 'Nobody in particular', 'Nobody in particular'],
 ])('R96: of %s, %s is %s', (name, text, said) => {
