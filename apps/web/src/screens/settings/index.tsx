@@ -8,6 +8,7 @@ import { ViewChoices } from '../../shell/view-choices.tsx';
 import { eraseDevice } from '../../store/index.ts';
 
 const ConfirmErase = lazy(() => import('./confirm-erase.tsx'));
+const Licences = lazy(() => import('./licences.tsx'));
 const Sources = lazy(() => import('./sources.tsx'));
 
 /** How everything is shown, and what this device keeps. */
@@ -49,6 +50,12 @@ const Settings = () => {
         <Card title="Where the numbers come from">
           <Suspense>
             <Sources />
+          </Suspense>
+        </Card>
+        <Card title="What it is made of">
+          <p>Dryflat is free to use, to pass on and to change. So is everything inside.</p>
+          <Suspense>
+            <Licences />
           </Suspense>
         </Card>
         {asking && (
