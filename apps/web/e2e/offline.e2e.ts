@@ -45,6 +45,20 @@ test('B16: after one visit everything works without a network, forecast and unop
   }
 });
 
+test('B28: what is inside is told with its licences, without a network too', async () => {
+  const page = await at.open();
+  await copyKept(page);
+  await page.context().setOffline(true);
+  await page.reload();
+  await page.goto(`${at.address}#/settings`);
+  await page.getByRole('button', { name: 'Licences of what is inside' }).click();
+  const text = page.getByText('What is inside Dryflat');
+  await text.waitFor();
+  expect(await text.textContent()).toMatch(
+    /\n@fontsource\/open-sans \d.*: OFL-1\.1\n[\s\S]*\nreact \d/,
+  );
+});
+
 test('B17: a newer version is offered and taken only when asked for', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'dryflat-dist-'));
   await cp(DIST, folder, { recursive: true });
