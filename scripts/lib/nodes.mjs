@@ -1,6 +1,7 @@
 // @ts-check
 // Whether the app, the command line and the engine do the same on another Node.
 import { execFile, spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -52,18 +53,28 @@ const served = async (node, env) => {
     ended.then(() => reject(new Error(`it ended before it served:\n${said}`)));
   });
   /** @param {string} path */
-  const text = async (path) => {
+  const got = async (path) => {
     const response = await fetch(url + path);
-    return `${response.status} ${response.headers.get('content-type')}\n${await response.text()}`;
+    const body = await response.text();
+    const type = response.headers.get('content-type')?.replace(/;.*/, '');
+    const hash = createHash('sha256').update(body).digest('hex');
+    return { body, answer: `${response.status} ${type} ${hash}` };
   };
-  const page = await text('/');
-  const script = await text(
-    /src="(\/assets\/[^"]+\.js)"/.exec(page)?.[1] ?? '/no-script-in-the-page',
-  );
-  const licences = await text('/notices.txt');
-  child.kill('SIGINT');
-  const [code] = await ended;
-  return { page, script, licences, code, said: said.replaceAll(url, 'URL') };
+  try {
+    const page = await got('/');
+    const script = /src="(\/assets\/[^"]+\.js)"/.exec(page.body)?.[1];
+    if (script === undefined) throw new Error(`its page names no script:\n${page.body}`);
+    return {
+      page: page.answer,
+      script: (await got(script)).answer,
+      licences: (await got('/notices.txt')).answer,
+      // Whoever comes first may have to build.
+      said: said.replaceAll(url, 'URL').replace('Building the app …\n', ''),
+    };
+  } finally {
+    child.kill('SIGINT');
+    await ended;
+  }
 };
 
 /**
