@@ -18,6 +18,9 @@ export interface FabricQuestion extends FabricKind {
   readonly specimens: readonly Specimen[];
 }
 
+/** A change between states in one direction: `dried` over as knit, `wet` and `rewashed` over dried. */
+export type GrowthTerm = `${'dried' | 'wet' | 'rewashed'} ${Direction}`;
+
 /** An observation with the basis it came from. */
 export interface Evidence extends Observation {
   readonly basis: Basis;

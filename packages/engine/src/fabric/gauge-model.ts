@@ -9,8 +9,8 @@ import {
 } from '../stats/index.ts';
 import type { Basis } from './basis.ts';
 import { classPitch } from './class-pitch.ts';
-import type { Evidence, FabricModel, FabricQuestion } from './fabric-model.ts';
-import { growthPrior, type PerDirection } from './growth-priors.ts';
+import type { Evidence, FabricModel, FabricQuestion, GrowthTerm } from './fabric-model.ts';
+import { growthPrior } from './growth-priors.ts';
 import type { Direction } from './specimen.ts';
 import { specimenObservations } from './specimen-observations.ts';
 
@@ -25,13 +25,25 @@ const PLAIN_RATIO = 5.0 / 3.8;
 type Both = Readonly<Record<Direction, Affine>>;
 const both = (of: (d: Direction) => Affine): Both => ({ width: of('width'), length: of('length') });
 
-/** Build the model and take in every specimen. */
-export const fabricModel = (question: FabricQuestion): FabricModel => {
+/** A change that a tape on the garment has shown to be none of the usual: any that wool can do. Assumption. */
+const SHOWN_SD = 0.15;
+
+/**
+ * Build the model and take in every specimen. `shown`: changes whose usual size the garment itself has
+ * contradicted, so that only what was measured speaks of them.
+ */
+export const fabricModel = (
+  question: FabricQuestion,
+  shown: ReadonlySet<GrowthTerm> = new Set(),
+): FabricModel => {
   const unknowns = new Unknowns();
   const growth = growthPrior(question);
-  const fresh = (table: PerDirection): Both =>
-    both((d) => unknowns.fresh(table[d].mean, table[d].sd));
-  const driedOverAsKnit = fresh(growth.dried);
+  const fresh = (name: 'dried' | 'wet' | 'rewashed'): Both =>
+    both((d) => {
+      const { mean, sd } = growth[name][d];
+      return unknowns.fresh(mean, shown.has(`${name} ${d}`) ? Math.max(sd, SHOWN_SD) : sd);
+    });
+  const driedOverAsKnit = fresh('dried');
   const start =
     question.patternGauge === null
       ? startFromYarn(unknowns, question)
@@ -40,8 +52,8 @@ export const fabricModel = (question: FabricQuestion): FabricModel => {
     unknowns,
     ...start,
     driedOverAsKnit,
-    wetOverDried: fresh(growth.wet),
-    rewashedOverDried: fresh(growth.rewashed),
+    wetOverDried: fresh('wet'),
+    rewashedOverDried: fresh('rewashed'),
     evidence: [],
     priors: [start.basis, ...growth.bases],
   };

@@ -2,7 +2,7 @@ import { betaDensity, type UnitDensity, unitMean, unitSd, withReading } from '..
 import type { Fibre } from '../textile/index.ts';
 import type { Basis } from './basis.ts';
 import type { FabricKind } from './growth-priors.ts';
-import type { SetReading, Specimen } from './specimen.ts';
+import type { Direction, SetReading, Specimen } from './specimen.ts';
 
 /**
  * `kept`: the share of a pinned stretch that stays when the fabric is dry and the pins are out,
@@ -32,6 +32,34 @@ const KEPT: Readonly<Record<Fibre | 'superwash', readonly [mean: number, sd: num
 const MARK_SD_MM = 1.5;
 /** A strip and a garment do not keep quite the same share. Assumption. */
 const STRIP_SD = 0.08;
+
+/** How hard a swatch is pinned that nobody wrote down: a tenth, give or take nearly as much. Assumption. */
+const UNTOLD_STRETCH = { mean: 0.1, sd: 0.08 };
+
+/**
+ * What pins left in a specimen that dried on them: mean and SD of the log of its length over its length
+ * at rest. Told by its own marks where it has any in that direction, else by what stays of a usual stretch.
+ */
+export const gainedByPins = (
+  kind: FabricKind,
+  specimen: Specimen,
+  direction: Direction,
+): { readonly mean: number; readonly sd: number } => {
+  const marks = specimen.readings.filter(
+    (r): r is SetReading => r.kind === 'set' && r.direction === direction,
+  );
+  if (marks.length > 0) {
+    const logs = marks.map(({ dried, rest }) => Math.log(dried / rest));
+    const error = marks.reduce((sum, { rest }) => sum + (MARK_SD_MM * Math.SQRT2) / rest, 0);
+    return {
+      mean: logs.reduce((sum, x) => sum + x, 0) / marks.length,
+      sd: error / marks.length ** 1.5,
+    };
+  }
+  const [share, shareSd] = keptPrior(kind);
+  const { mean, sd } = UNTOLD_STRETCH;
+  return { mean: Math.log1p(share * mean), sd: Math.hypot(share * sd, shareSd * mean) };
+};
 
 export interface Kept {
   readonly density: UnitDensity;

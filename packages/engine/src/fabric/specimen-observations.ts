@@ -1,6 +1,7 @@
 import { type Affine, add, constant, type Unknowns } from '../stats/index.ts';
 import type { Basis } from './basis.ts';
 import { type Evidence, type FabricModel, type FabricQuestion, pitchIn } from './fabric-model.ts';
+import { gainedByPins } from './kept.ts';
 import { countSd, extentSd, PLACE_SD } from './reading-error.ts';
 import type { CountReading, Direction, ExtentReading, RestState, Specimen } from './specimen.ts';
 import { handPull } from './stretched-reading.ts';
@@ -93,6 +94,8 @@ const driftSd = (question: FabricQuestion, specimen: Specimen): number =>
 /** A whole extent averages over places; a count sits in one. */
 const placeSd = (reading: Pitched): number => (reading.kind === 'count' ? PLACE_SD : PLACE_SD / 3);
 
+const NONE = { mean: 0, sd: 0 };
+
 const observe = (
   model: FabricModel,
   question: FabricQuestion,
@@ -108,11 +111,12 @@ const observe = (
     parts.place(reading),
   );
   const error = reading.kind === 'count' ? countSd(reading, specimen) : extentSd(reading);
-  const pull = reading.read === 'stretched' ? handPull(question, at) : { mean: 0, sd: 0 };
+  const pull = reading.read === 'stretched' ? handPull(question, at) : NONE;
+  const gained = reading.pinned ? gainedByPins(question, specimen, at) : NONE;
   return {
     form: reading.kind === 'extent' && reading.count === null ? add(pitch, parts.level(at)) : pitch,
-    value: logReading(reading) - pull.mean,
-    sd: Math.hypot(error, pull.sd),
+    value: logReading(reading) - pull.mean - gained.mean,
+    sd: Math.hypot(error, pull.sd, gained.sd),
     basis: readingBasis(specimen, reading),
   };
 };
@@ -141,7 +145,7 @@ const readingBasis = (specimen: Specimen, reading: Pitched): Basis => {
   return {
     id: `evidence:${specimen.id}:${reading.id}`,
     kind: 'measured',
-    text: `${specimen.name}: ${amount}, ${STATE_WORDS[reading.state]}${pulled}`,
+    text: `${specimen.name}: ${amount}, ${STATE_WORDS[reading.state]}${reading.pinned ? ' on pins, less what they gained' : ''}${pulled}`,
     source: null,
   };
 };

@@ -131,6 +131,8 @@ export interface Advice {
 export interface Notice {
   readonly code: string;
   readonly text: string;
+  /** Id of the basis that it is about, where it is about one: it is said beside that too. */
+  readonly about?: string;
 }
 
 /** Pitches by state: width of a stitch, height of a row, in millimetres. */

@@ -7,9 +7,10 @@ import {
 } from '../fabric/index.ts';
 import { type Posterior, posterior } from '../stats/index.ts';
 import type { ForecastQuestion } from './forecast-types.ts';
+import { overruledBy } from './overruled.ts';
 import { passagesOf } from './passages.ts';
 import { plannedEvidence } from './planned-evidence.ts';
-import { type SizeModel, sizeModel } from './size-model.ts';
+import { NOTHING_OVERRULED, type Overruled, type SizeModel, sizeModel } from './size-model.ts';
 import { distinct } from './stands-on.ts';
 import type { Passage } from './state-lengths.ts';
 
@@ -21,11 +22,13 @@ export interface Known {
   readonly evidence: readonly Evidence[];
   readonly post: Posterior;
   readonly bases: readonly Basis[];
+  /** What a tape on the garment has contradicted. */
+  readonly overruled: Overruled;
 }
 
 /** Two passes: evidence at rest first, then readings whose state depends on pins and hang. */
-export const learn = (question: ForecastQuestion): Known => {
-  const model = sizeModel(question);
+const learnWith = (question: ForecastQuestion, overruled: Overruled): Known => {
+  const model = sizeModel(question, overruled);
   const kept = keptShare(question, question.specimens);
   const rest = posterior(model.fabric.unknowns.count, model.evidence);
   const hung = passagesOf(question, model, rest);
@@ -38,5 +41,16 @@ export const learn = (question: ForecastQuestion): Known => {
     ...hung.bases,
     ...model.fabric.priors,
   ]);
-  return { model, passages: hung.passages, kept, evidence, post, bases };
+  return { model, passages: hung.passages, kept, evidence, post, bases, overruled };
+};
+
+/** Learns from all the evidence; where a tape on the garment contradicts what was expected, the tape stands. */
+export const learn = (question: ForecastQuestion): Known => {
+  let known = learnWith(question, NOTHING_OVERRULED);
+  for (;;) {
+    const { model, evidence, post, overruled } = known;
+    const more = overruledBy(model.measurements, evidence, post, overruled);
+    if (more === null) return known;
+    known = learnWith(question, more);
+  }
 };

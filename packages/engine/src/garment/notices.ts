@@ -1,7 +1,8 @@
 import { stretchConflicts } from '../fabric/index.ts';
-import { againstTheRest } from '../stats/index.ts';
+import { contradictions } from './contradictions.ts';
 import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
+import { unusedReadings } from './unused-readings.ts';
 
 /** What the knitter should know beside the numbers. */
 export const noticesOf = (
@@ -10,7 +11,8 @@ export const noticesOf = (
   measurements: readonly MeasurementForecast[],
 ): Notice[] => [
   ...gaugeNotices(question, known),
-  ...disagreements(known),
+  ...contradictions(question, known),
+  ...unusedReadings(question, known),
   ...stretchConflicts(known.model.fabric, known.post, question.specimens).map((text) => ({
     code: 'stretched-below-flat',
     text,
@@ -44,26 +46,6 @@ const hasState = (question: ForecastQuestion, state: string): boolean =>
   question.specimens.some((s) =>
     s.readings.some((r) => r.kind === 'set' || ('state' in r && r.state === state)),
   ) || question.measured.some((m) => m.state === state);
-
-/**
- * A reading that the rest of the evidence would call a 1 in 1,000 surprise is named: evidence is
- * combined as if it agreed, so a slip of the tape would otherwise hide in the middle.
- */
-const SURPRISE_Z = 3.29;
-
-const disagreements = (known: Known): Notice[] =>
-  known.evidence.flatMap((each) => {
-    if (each.basis.kind !== 'measured') return [];
-    const { miss, sd } = againstTheRest(known.post, each);
-    if (Math.abs(miss) <= SURPRISE_Z * sd) return [];
-    const way = miss > 0 ? 'larger' : 'smaller';
-    return [
-      {
-        code: 'evidence-disagrees',
-        text: `This does not agree with the rest, it is ${Math.abs(100 * Math.expm1(miss)).toFixed(0)} % ${way} than they suggest: ${each.basis.text}. Measure it again before trusting the range.`,
-      },
-    ];
-  });
 
 const pinNotices = (
   question: ForecastQuestion,

@@ -1,4 +1,10 @@
-import { type Evidence, type FabricModel, fabricModel, garmentTapeSd } from '../fabric/index.ts';
+import {
+  type Evidence,
+  type FabricModel,
+  fabricModel,
+  type GrowthTerm,
+  garmentTapeSd,
+} from '../fabric/index.ts';
 import { type Affine, add, constant, scale } from '../stats/index.ts';
 import type { ForecastQuestion, MeasuredOnGarment, MeasurementWanted } from './forecast-types.ts';
 
@@ -30,12 +36,26 @@ export const PIECE_SD = 0.01;
 export const TO_LENGTH_SD = 0.02;
 /** Another stitch pattern than the garment's follows its gauge less closely. Assumption. */
 const OTHER_STITCH_SD = 0.04;
+/** A length that the tape contradicts: neither count nor pattern speaks of it any more. Assumption. */
+const OVERRULED_SD = 0.5;
 /** A measurement that the pattern does not give is known only from the tape: as good as any length. */
 const UNKNOWN = { log: Math.log(400), sd: 2 };
 
-export const sizeModel = (question: ForecastQuestion): SizeModel => {
-  const fabric = fabricModel(question);
-  const measurements = question.measurements.flatMap((m) => sized(question, fabric, m));
+/** What was expected of the garment and what a tape on it has contradicted. */
+export interface Overruled {
+  /** Ids of measurements of which count, gauge and pattern do not speak any more. */
+  readonly lengths: ReadonlySet<string>;
+  readonly growth: ReadonlySet<GrowthTerm>;
+}
+
+export const NOTHING_OVERRULED: Overruled = { lengths: new Set(), growth: new Set() };
+
+export const sizeModel = (
+  question: ForecastQuestion,
+  overruled: Overruled = NOTHING_OVERRULED,
+): SizeModel => {
+  const fabric = fabricModel(question, overruled.growth);
+  const measurements = question.measurements.flatMap((m) => sized(question, fabric, m, overruled));
   const measured = measurements.flatMap((m) => restEvidence(question, fabric, m));
   return { fabric, measurements, evidence: [...fabric.evidence, ...measured] };
 };
@@ -44,6 +64,7 @@ const sized = (
   question: ForecastQuestion,
   fabric: FabricModel,
   wanted: MeasurementWanted,
+  overruled: Overruled,
 ): SizedMeasurement[] => {
   const targetMm = wanted.values[question.chosen] ?? null;
   const count = wanted.counts[question.chosen] ?? null;
@@ -53,9 +74,9 @@ const sized = (
   const { unknowns } = fabric;
   const start = base ?? unknowns.fresh(UNKNOWN.log, UNKNOWN.sd);
   const sd = spread(question, wanted);
-  const one = () => add(start, unknowns.fresh(0, sd));
-  const asKnit = one();
-  return [{ wanted, asKnit, afresh: measured.length > 0 ? one() : asKnit, targetMm, measured }];
+  const one = (own: number) => add(start, unknowns.fresh(0, own));
+  const asKnit = one(overruled.lengths.has(wanted.id) ? OVERRULED_SD : sd);
+  return [{ wanted, asKnit, afresh: measured.length > 0 ? one(sd) : asKnit, targetMm, measured }];
 };
 
 const spread = (question: ForecastQuestion, wanted: MeasurementWanted): number =>

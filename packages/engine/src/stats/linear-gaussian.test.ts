@@ -10,6 +10,7 @@ import {
   priorCovariance,
   scale,
   sdOf,
+  squaredDistance,
   Unknowns,
 } from './linear-gaussian.ts';
 
@@ -68,7 +69,7 @@ describe('conjugate normal update', () => {
     expect(priorCovariance(a, b)).toBeCloseTo(0.25 * 6, 12);
   });
 
-  test('S13: one observation against the rest is what leaving it out and learning again gives', () => {
+  describe('observations against the rest', () => {
     const unknowns = new Unknowns();
     const [p, q] = unknowns.freshPair([1, -1], [0.7, 0.4], 0.5);
     const drift = unknowns.fresh(0, 2);
@@ -76,18 +77,48 @@ describe('conjugate normal update', () => {
       { form: add(p, drift), value: 1.4, sd: 0.003 },
       { form: add(q, scale(drift, -2), constant(0.1)), value: -0.8, sd: 0.3 },
       { form: add(p, q), value: 0.2, sd: 0.25 },
+      { form: add(q, drift), value: 0.9, sd: 0.2 },
     ];
     const post = posterior(unknowns.count, observations);
-    for (const each of observations) {
-      const without = posterior(
-        unknowns.count,
-        observations.filter((other) => other !== each),
-      );
-      const { miss, sd } = againstTheRest(post, each);
-      // sd² − v loses up to seven of sixteen digits where the noise is far below the doubt.
-      expect(miss).toBeCloseTo(each.value - meanOf(without, each.form), 8);
-      expect(sd).toBeCloseTo(Math.hypot(sdOf(without, each.form), each.sd), 8);
-    }
+
+    test.each([[[0]], [[1]], [[2]], [[0, 1]], [[1, 3]], [[0, 2, 3]], [[3, 2, 1, 0]]])(
+      'S13: leaving out %j and learning again gives the same',
+      (which) => {
+        const group = which.map((k) => observations[k]!);
+        const without = posterior(
+          unknowns.count,
+          observations.filter((each) => !group.includes(each)),
+        );
+        const { mean, covariance } = jointOf(
+          without,
+          group.map(({ form }) => form),
+        );
+        const told = againstTheRest(post, group);
+        group.forEach(({ value, sd }, i) => {
+          // S − V loses up to seven of sixteen digits where the noise is far below the doubt.
+          expect(told.miss[i]).toBeCloseTo(value - mean[i]!, 7);
+          for (let j = 0; j < group.length; j++)
+            expect(told.covariance[i * group.length + j]).toBeCloseTo(
+              covariance[i * group.length + j]! + (i === j ? sd * sd : 0),
+              7,
+            );
+        });
+      },
+    );
+
+    test('S13: the squared distance is that of jStat matrix algebra', () => {
+      const told = againstTheRest(post, observations.slice(1));
+      const [a, b] = [0, 2];
+      const part = [
+        [told.covariance[a * 3 + a]!, told.covariance[a * 3 + b]!],
+        [told.covariance[b * 3 + a]!, told.covariance[b * 3 + b]!],
+      ];
+      const inverse = jStat.inv(part) as number[][];
+      const [x, y] = [told.miss[a]!, told.miss[b]!];
+      const expected =
+        x * x * inverse[0]![0]! + 2 * x * y * inverse[0]![1]! + y * y * inverse[1]![1]!;
+      expect(squaredDistance(told, [a, b])).toBeCloseTo(expected, 9);
+    });
   });
 
   test('a negative or missing SD is a bug and throws', () => {

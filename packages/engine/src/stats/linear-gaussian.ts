@@ -1,3 +1,4 @@
+import { cholesky, solveLower, solveUpper } from './cholesky.ts';
 import { addTo, backward, type Envelope, envelope, factorise, forward } from './envelope.ts';
 
 /**
@@ -115,22 +116,58 @@ export const sdOf = (post: Posterior, form: Affine): number => {
   return Math.sqrt(row.reduce((sum, v) => sum + v * v, 0));
 };
 
+/** Observations against what the rest of the evidence says of them. */
+export interface Against {
+  /** How far each lies from what the rest foretells (k). */
+  readonly miss: Float64Array;
+  /** Covariance of these misses (k × k, row-major). */
+  readonly covariance: Float64Array;
+}
+
 /**
- * What the rest of the evidence says of one observation that is in the posterior: how far the
- * observation lies from it (`miss`, signed), and the standard deviation that this would have. Closed:
- * with the posterior variance v of the form and the residual r, the rest alone would have left
- * r·sd²/(sd² − v) and sd²/√(sd² − v).
+ * What learning again without some of the observations in a posterior would foretell of them, at no such
+ * cost: with the posterior covariance V of their forms, the noise S and the residuals r, the rest alone
+ * would have left the misses S·(S − V)⁻¹·r with covariance S·(S − V)⁻¹·S. Grows with k³.
  */
-export const againstTheRest = (
-  post: Posterior,
-  { form, value, sd }: Observation,
-): { readonly miss: number; readonly sd: number } => {
-  const variance = sd * sd;
-  const left = variance - sdOf(post, form) ** 2;
-  return {
-    miss: ((value - meanOf(post, form)) * variance) / left,
-    sd: variance / Math.sqrt(left),
-  };
+export const againstTheRest = (post: Posterior, observations: readonly Observation[]): Against => {
+  const k = observations.length;
+  const { mean, covariance: v } = jointOf(
+    post,
+    observations.map(({ form }) => form),
+  );
+  const noise = observations.map(({ sd }) => sd * sd);
+  const left = new Float64Array(k * k);
+  for (let i = 0; i < k; i++)
+    for (let j = 0; j < k; j++) left[i * k + j] = (i === j ? noise[i]! : 0) - v[i * k + j]!;
+  const factor = cholesky(left, k);
+  const solved = (b: Float64Array): Float64Array => solveUpper(factor, k, solveLower(factor, k, b));
+  const miss = solved(Float64Array.from(observations, ({ value }, i) => value - mean[i]!)).map(
+    (x, i) => noise[i]! * x,
+  );
+  const covariance = new Float64Array(k * k);
+  for (let j = 0; j < k; j++) {
+    const column = solved(Float64Array.from({ length: k }, (_, i) => (i === j ? noise[j]! : 0)));
+    for (let i = 0; i < k; i++) covariance[i * k + j] = noise[i]! * column[i]!;
+  }
+  return { miss, covariance };
+};
+
+/** Square of the distance of some of the misses from none, in their own spread: χ² of as many degrees. */
+export const squaredDistance = (
+  { miss, covariance }: Against,
+  which: readonly number[],
+): number => {
+  const n = which.length;
+  const k = miss.length;
+  const part = new Float64Array(n * n);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) part[i * n + j] = covariance[which[i]! * k + which[j]!]!;
+  const row = solveLower(
+    cholesky(part, n),
+    n,
+    Float64Array.from(which, (i) => miss[i]!),
+  );
+  return row.reduce((sum, x) => sum + x * x, 0);
 };
 
 /** Joint mean (k) and covariance (k × k, row-major) of several forms. */

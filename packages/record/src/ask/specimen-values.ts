@@ -20,10 +20,11 @@ export const specimenValues = (specimen: Specimen): EngineSpecimen => ({
 const readingValues = (reading: Reading): EngineReading => {
   const { id, direction } = reading;
   const place = 'place' in reading ? (reading.place ?? null) : null;
+  const pins = 'pinned' in reading && reading.pinned ? ({ pinned: true } as const) : {};
   switch (reading.kind) {
     case 'count': {
       const { kind, count, state, read, overMm } = reading;
-      return { kind, id, direction, count, over: mm(overMm), state, read, place };
+      return { kind, id, direction, count, over: mm(overMm), state, ...pins, read, place };
     }
     case 'extent': {
       const { kind, state, read } = reading;
@@ -34,6 +35,7 @@ const readingValues = (reading: Reading): EngineReading => {
         extent: mm(reading.mm),
         count: reading.count ?? null,
         state,
+        ...pins,
         read,
         place,
       };
