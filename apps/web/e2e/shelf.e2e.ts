@@ -264,6 +264,8 @@ test('PH1, PQ3: pictures that came in with a file tell no place when they go out
     .locator('.df-toast')
     .getByText(/Taken out of 5 pictures/)
     .waitFor();
+  await page.getByRole('link', { name: 'After', exact: true }).click();
+  await page.getByText(/It begins as a picture, but is not a whole one.*\(cut, dried\)/).waitFor();
   const file = await saved(page);
   expect(file.suggestedFilename()).toBe('ledger-day.json');
   const pictures = picturesIn(await readFile(await file.path(), 'utf8'));

@@ -1,5 +1,6 @@
 export { askForecast } from './ask/ask-forecast.ts';
-export { faultsOf, isDoubt } from './check/faults-of.ts';
+export { faultsBesidePhotos, faultsOf, isDoubt } from './check/faults-of.ts';
+export { photoFaults } from './check/photo-faults.ts';
 export { EXAMPLES, type Example, findExample } from './examples.ts';
 export { duplicateRecord } from './make/duplicate-record.ts';
 export { emptyRecord } from './make/empty-record.ts';

@@ -1,5 +1,5 @@
 import type { Fault } from '@dryflat/engine/units';
-import { faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
+import { faultsBesidePhotos, type GarmentRecord, isDoubt } from '@dryflat/record';
 import { useGarment } from '../store/index.ts';
 import { Notice } from './card.tsx';
 import { FaultList } from './fault-list.tsx';
@@ -7,9 +7,9 @@ import { useFaultText } from './use-fault-text.ts';
 
 const known = new WeakMap<GarmentRecord, readonly Fault[]>();
 
-/** Faults of a record, worked out once for all who show some of them. */
+/** Faults of a record, worked out once for all who show some of them; those of photos stand beside them. */
 const faultsIn = (record: GarmentRecord): readonly Fault[] => {
-  const found = known.get(record) ?? faultsOf(record);
+  const found = known.get(record) ?? faultsBesidePhotos(record);
   known.set(record, found);
   return found;
 };

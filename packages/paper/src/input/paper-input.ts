@@ -13,7 +13,7 @@ import { explain, ok, type Result } from '@dryflat/engine/units';
 import {
   askForecast,
   directionOf,
-  faultsOf,
+  faultsBesidePhotos,
   type GarmentRecord,
   type GoingOut,
   goingOut,
@@ -126,7 +126,7 @@ export const paperInput = (
   const asked = askForecast(record);
   if (!asked.ok) return asked;
   const made = given ?? forecast(asked.value);
-  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const doubts = faultsBesidePhotos(record).filter(isDoubt).map(explain);
   const { said } = goingOut(record);
   const measurements = made.measurements.map((each) => ({ ...each, name: said(each.name) }));
   return ok({

@@ -32,7 +32,6 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
   garmentFaults,
   matFaults,
   dryingFaults,
-  photoFaults,
   workFaults,
 ];
 
@@ -40,7 +39,13 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
  * What a record of the right shape says that cannot be, or is unlikely: all of it, not just the
  * first. Doubts (`isDoubt`) may be left as they are; faults have to be mended before a forecast.
  */
-export const faultsOf = (record: GarmentRecord): Fault[] => {
+export const faultsOf = (record: GarmentRecord): Fault[] => [
+  ...faultsBesidePhotos(record),
+  ...photoFaults(record),
+];
+
+/** The same without a look into its pictures, for which a page or a calculation of other things would wait. */
+export const faultsBesidePhotos = (record: GarmentRecord): Fault[] => {
   const beyond = boundsFaults(record);
   const fields = new Set(beyond.map(({ field }) => field));
   // A doubt about a number that is beyond its bounds says nothing more.

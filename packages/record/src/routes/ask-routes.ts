@@ -3,7 +3,7 @@ import type { RoutesQuestion } from '@dryflat/engine/routes';
 import { type Fault, fail, mm, ok, type Result } from '@dryflat/engine/units';
 import { askForecast } from '../ask/ask-forecast.ts';
 import { fault, isDoubt } from '../check/doubt.ts';
-import { faultsOf } from '../check/faults-of.ts';
+import { faultsBesidePhotos } from '../check/faults-of.ts';
 import type { GarmentRecord, Person } from '../schema/index.ts';
 import { day } from '../schema/parts.ts';
 import { USUAL_PACE, USUAL_WEIGHTS } from './usual.ts';
@@ -24,7 +24,7 @@ export const askRoutes = (record: GarmentRecord, today: string): Result<RoutesQu
   const asked = askForecast(record);
   const faults = [
     ...(asked.ok ? [] : asked.faults),
-    ...faultsOf(record).filter((each) => !isDoubt(each) && ALSO_ASKED.test(each.field)),
+    ...faultsBesidePhotos(record).filter((each) => !isDoubt(each) && ALSO_ASKED.test(each.field)),
     ...todayFaults(today),
   ];
   return asked.ok && faults.length === 0

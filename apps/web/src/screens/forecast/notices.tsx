@@ -1,5 +1,5 @@
 import type { Forecast } from '@dryflat/engine/garment';
-import { faultsOf, isDoubt } from '@dryflat/record';
+import { faultsBesidePhotos, isDoubt } from '@dryflat/record';
 import { useMemo } from 'react';
 import { Disclosure } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
@@ -31,7 +31,7 @@ export const CareNotices = ({ forecast }: { forecast: Forecast }) => (
 /** Numbers that are possible and unlikely. */
 const Doubts = () => {
   const { record } = useGarment();
-  const doubts = useMemo(() => faultsOf(record).filter(isDoubt), [record]);
+  const doubts = useMemo(() => faultsBesidePhotos(record).filter(isDoubt), [record]);
   if (doubts.length === 0) return null;
   const title = doubts.length === 1 ? 'One number looks odd' : `${doubts.length} numbers look odd`;
   return (

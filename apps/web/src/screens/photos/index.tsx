@@ -1,5 +1,6 @@
-import type { Photo } from '@dryflat/record';
-import { useState } from 'react';
+import type { Fault } from '@dryflat/engine/units';
+import { type GarmentRecord, type Photo, photoFaults } from '@dryflat/record';
+import { useMemo, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { Button, Card, FaultList } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
@@ -15,6 +16,16 @@ const photoName = ({ caption, when, on }: Photo): string =>
     .filter(Boolean)
     .join(', ');
 
+/** What is wrong with a photo, by the name of the photo. */
+const faultsIn = (record: GarmentRecord): Fault[] =>
+  (record.photos ?? []).flatMap((photo) =>
+    photoFaults({ ...record, photos: [photo] }).map((fault) => ({
+      ...fault,
+      field: photoName(photo),
+      given: '',
+    })),
+  );
+
 /**
  * The photos of a garment in a strip, and the way to add one: `when` is what is noted with a new one.
  * Needs the open garment around it.
@@ -24,6 +35,7 @@ export const PhotoSection = ({ when }: { when: Photo['when'] }) => {
   const photos = usePhotos(when);
   const [open, setOpen] = useState<string | null>(null);
   const all = record.photos ?? [];
+  const wrong = useMemo(() => faultsIn(record), [record]);
   const shown = all.find(({ id }) => id === open);
   return (
     <Card title="Photos">
@@ -36,7 +48,7 @@ export const PhotoSection = ({ when }: { when: Photo['when'] }) => {
           ))}
         </ul>
       )}
-      <FaultList faults={photos.faults} />
+      <FaultList faults={[...wrong, ...photos.faults]} />
       {!readOnly && <AddPhoto photos={photos} when={when} />}
       <p className="df-soft">
         Made small and kept in this garment’s record; where it was taken and with which camera is
