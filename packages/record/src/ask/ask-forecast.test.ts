@@ -241,7 +241,9 @@ describe('askForecast', () => {
   });
 
   it('R64: faults in parts that a forecast does not read do not stop one', () => {
-    for (const each of [...SENSE_OF_MAT, ...SENSE_OF_WORK]) {
+    const [photo] = sample().photos ?? [];
+    const twice = { title: 'a photo twice', path: 'photos', value: [photo, photo] };
+    for (const each of [...SENSE_OF_MAT, ...SENSE_OF_WORK, twice]) {
       const record = change([each.path, each.value]);
       expect([each.title, faultsOf(record).length > 0, askForecast(record).ok]).toEqual([
         each.title,

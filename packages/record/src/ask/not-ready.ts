@@ -5,7 +5,7 @@ import type { GarmentRecord, Pattern } from '../schema/index.ts';
 
 /** Parts of a record that a forecast does not read; faults there do not stop one. */
 const NOT_ASKED =
-  /^(forecasts|notes|onMat|dryings|finished|people|pace|progress|left|instructions|report)\b/;
+  /^(forecasts|notes|onMat|dryings|photos|finished|people|pace|progress|left|instructions|report)\b/;
 
 /** Why a forecast cannot be asked yet: what is still missing, then every fault that it would stumble on. */
 export const notReady = (record: GarmentRecord): Fault[] => [
