@@ -20,7 +20,6 @@ const CONTENT_POLICY = [
  */
 const DENIED = [
   'accelerometer',
-  'bluetooth',
   'camera',
   'display-capture',
   'geolocation',
