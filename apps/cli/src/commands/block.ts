@@ -1,4 +1,5 @@
 import { type BlockQuestion, planBlock } from '@dryflat/engine/blocking';
+import type { SafeOrigin } from '@dryflat/engine/fabric';
 import { explain, fail, ok, type Result } from '@dryflat/engine/units';
 import { faultsOf, isDoubt } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
@@ -29,10 +30,18 @@ const readFlags = (flags: BlockFlags): Result<{ units: Units; words: Words }> =>
   return fail(...faultsIn(units, words));
 };
 
-const howFar = ({ gentle }: BlockQuestion): string =>
-  gentle
-    ? 'No measurement is stretched by more than the 5 % that makers of wool call safe; --to-measure goes as far as the fabric does.'
+const CALLED_SAFE: Readonly<Record<SafeOrigin, string>> = {
+  published: 'that makers of wool call safe',
+  'common-practice': 'to which such a stitch is usually pinned (common practice, no source)',
+  'from-memory': 'that a fibre which is weak while wet is trusted with (from memory)',
+};
+
+const howFar = ({ gentle, pieces }: BlockQuestion): string => {
+  const safe = pieces[0]?.fabric.safe;
+  return gentle && safe !== undefined
+    ? `No measurement is stretched by more than the ${Number((100 * safe.limit).toFixed(1))} % ${CALLED_SAFE[safe.origin]}; --to-measure goes as far as the fabric does.`
     : 'Stretched to measure, as far as the fabric goes; without --to-measure nothing is stretched beyond what is called safe.';
+};
 
 /** `dryflat block FILE`: which pins where and in which order, as a list, as JSON, and as a picture. */
 export const blockCommand = async (

@@ -1,9 +1,9 @@
-import { safeStretch } from '../fabric/index.ts';
+import type { SafeOrigin, SafeStretch } from '../fabric/index.ts';
 import type { Standing } from './choose-pins.ts';
 import type { Gap } from './gaps.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import type { PinState, Shortfall } from './pin-state.ts';
-import type { CouldNot, EdgeKind } from './types.ts';
+import type { BlockQuestion, CouldNot, EdgeKind } from './types.ts';
 
 const mm = (value: number): string => `{mm:${value.toFixed(1)}}`;
 const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
@@ -51,13 +51,18 @@ export interface Cut {
   readonly share: number;
   /** The stretch that was allowed. */
   readonly limit: number;
-  readonly because: 'safe' | 'own';
+  readonly because: SafeOrigin | 'own';
 }
 
+const BECAUSE: Readonly<Record<Cut['because'], string>> = {
+  published: 'which is what makers of wool call safe',
+  'common-practice': 'as far as such a stitch is usually pinned (common practice, no source)',
+  'from-memory': 'as the fibre is weak while it is wet (from memory)',
+  own: 'as you asked',
+};
+
 const cutWords = ({ limit, because }: Cut): string =>
-  because === 'safe'
-    ? `no dimension was to be stretched beyond ${percent(limit)}, which is what makers of wool call safe`
-    : `no dimension was to be stretched beyond ${percent(limit)}, as you asked`;
+  `no dimension was to be stretched beyond ${percent(limit)}, ${BECAUSE[because]}`;
 
 const inZone = ({ sheet }: PinState, { from, to }: Ruler): boolean =>
   [from, to].every((k) => sheet.ring[k]!.pinning !== 'free');
@@ -137,12 +142,16 @@ export const couldNot = (
 };
 
 /** The largest share of the wanted change that keeps every dimension within the limit. */
-export const cutOf = (rulers: readonly Ruler[], gentle: boolean, own: number | undefined): Cut => {
+export const cutOf = (
+  rulers: readonly Ruler[],
+  safe: SafeStretch,
+  { gentle, maxStretch: own }: Pick<BlockQuestion, 'gentle' | 'maxStretch'>,
+): Cut => {
   const limit = Math.min(
-    gentle ? safeStretch : Number.POSITIVE_INFINITY,
+    gentle ? safe.limit : Number.POSITIVE_INFINITY,
     own ?? Number.POSITIVE_INFINITY,
   );
-  const because = gentle && limit === safeStretch ? 'safe' : 'own';
+  const because = gentle && limit === safe.limit ? safe.origin : 'own';
   const share = rulers.reduce((least, ruler) => {
     const stretch = ruler.dimension.targetMm / restOf(ruler) - 1;
     return stretch > limit ? Math.min(least, limit / stretch) : least;

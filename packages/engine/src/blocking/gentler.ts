@@ -1,4 +1,3 @@
-import { safeStretch } from '../fabric/index.ts';
 import type { Constraints } from '../membrane/index.ts';
 import { ROUGH, solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
@@ -6,8 +5,7 @@ import type { PinState } from './pin-state.ts';
 import type { Gentler } from './types.ts';
 
 /** Rounding of a stretch: a tenth of a percent is below what a tape tells. */
-export const beyondSafe = (stretch: number, limit = safeStretch): boolean =>
-  stretch > limit + 0.001;
+export const beyondSafe = (stretch: number, limit: number): boolean => stretch > limit + 0.001;
 
 const SHARES = [2 / 3, 1 / 3] as const;
 
@@ -45,14 +43,19 @@ const footOf = (
   return { x: ax + along * dx, y: ay + along * dy };
 };
 
-const summary = (share: number, rulers: readonly Ruler[], lengths: readonly number[]): Gentler => {
+const summary = (
+  share: number,
+  limit: number,
+  rulers: readonly Ruler[],
+  lengths: readonly number[],
+): Gentler => {
   const stretches = rulers.map((ruler, i) => lengths[i]! / restOf(ruler) - 1);
   return {
     share,
     reached: rulers.map(({ dimension }, i) => ({ name: dimension.name, mm: lengths[i]! })),
     largestStretch: stretches.reduce((most, s) => Math.max(most, s), 0),
     beyondSafe: rulers.flatMap(({ dimension }, i) =>
-      beyondSafe(stretches[i]!) ? [dimension.name] : [],
+      beyondSafe(stretches[i]!, limit) ? [dimension.name] : [],
     ),
   };
 };
@@ -65,16 +68,17 @@ export const gentlerOf = (
 ): { gentler: Gentler[]; iterations: number } => {
   const { ring } = state.sheet;
   const lengths = (points: Float64Array) => rulers.map((ruler) => measured(ruler, ring, points));
-  const full = summary(1, rulers, lengths(state.eq.points));
+  const { limit } = state.sheet.piece.fabric.safe;
+  const full = summary(1, limit, rulers, lengths(state.eq.points));
   const shares: number[] = [...SHARES];
-  if (full.beyondSafe.length > 0) shares.push(safeStretch / full.largestStretch);
+  if (full.beyondSafe.length > 0) shares.push(limit / full.largestStretch);
   let iterations = 0;
   const gentler = [full];
   for (const share of shares.sort((a, b) => b - a)) {
     if (!goOn() || !state.sheet.effort.goOn()) break;
     const eq = solveWith(state.sheet, eased(state, share), ROUGH);
     iterations += eq.iterations;
-    gentler.push(summary(share, rulers, lengths(eq.points)));
+    gentler.push(summary(share, limit, rulers, lengths(eq.points)));
   }
   return { gentler, iterations };
 };

@@ -34,7 +34,7 @@ export const pinPiece = (
   choosing: Choosing,
 ): PinnedPiece => {
   const rulers = rulersOf(sheet);
-  const cut = cutOf(rulers, question.gentle, question.maxStretch);
+  const cut = cutOf(rulers, sheet.piece.fabric.safe, question);
   const state = new PinState(sheet, cut.share);
   const supplies = new Supplies(question.stock);
   const whole = pinFirst(state, supplies);

@@ -50,7 +50,7 @@ const layOf = (state: PinState, inMat: readonly InMat[], { mat }: ReplanQuestion
 
 const stateOf = (sheet: PieceSheet, inMat: readonly InMat[], question: ReplanQuestion) => {
   const rulers = rulersOf(sheet);
-  const cut = cutOf(rulers, question.gentle, question.maxStretch);
+  const cut = cutOf(rulers, sheet.piece.fabric.safe, question);
   const state = new PinState(sheet, cut.share);
   const lay = layOf(state, inMat, question);
   const given = heldOnMat(sheet, state.startTargets, inMat, lay);

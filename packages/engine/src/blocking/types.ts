@@ -1,4 +1,4 @@
-import type { Direction, MaterialDoubt, PlaneConstants } from '../fabric/index.ts';
+import type { Direction, MaterialDoubt, PlaneConstants, SafeStretch } from '../fabric/index.ts';
 import type { Point, Range } from '../garment/index.ts';
 import type { PlanPart } from './effort.ts';
 
@@ -27,6 +27,8 @@ export interface FabricOnMat {
   readonly doubt: MaterialDoubt;
   /** Width of a stitch and height of a row, wet, mm; above 0. */
   readonly pitch: { readonly stitch: number; readonly row: number };
+  /** How far such a fabric is called safe to stretch, and who calls it so. */
+  readonly safe: SafeStretch;
 }
 
 /** What becomes of lengths after the mat. */
@@ -102,7 +104,7 @@ export interface BlockQuestion {
   readonly pieces: readonly PieceToBlock[];
   readonly stock: Stock;
   readonly mat: MatSpec;
-  /** True: no dimension is stretched beyond what is published as safe. */
+  /** True: no dimension is stretched beyond what is called safe for the piece's fabric. */
   readonly gentle: boolean;
   /** A limit of the knitter's own on the stretch of any dimension, above 0: 0.08 is 8 %. */
   readonly maxStretch?: number;

@@ -1,5 +1,5 @@
 import type { AfterMat, FabricOnMat, MeanSd, PieceToBlock } from '@dryflat/engine/blocking';
-import { fabricMaterial, growthPrior, keptShare } from '@dryflat/engine/fabric';
+import { fabricMaterial, growthPrior, keptShare, safeStretchOf } from '@dryflat/engine/fabric';
 import type { Forecast, ForecastQuestion, Range } from '@dryflat/engine/garment';
 import { unitMean, unitSd } from '@dryflat/engine/stats';
 
@@ -14,7 +14,12 @@ export const fabricOnMat = (
   worked: ForecastQuestion['stitch'],
 ): FabricOnMat => {
   const { constants, doubt } = fabricMaterial({ ...question, stitch: worked }, 'wet');
-  return { constants, doubt, pitch: { stitch: stitch.wet.p50Mm, row: row.wet.p50Mm } };
+  return {
+    constants,
+    doubt,
+    pitch: { stitch: stitch.wet.p50Mm, row: row.wet.p50Mm },
+    safe: safeStretchOf({ ...question, stitch: worked }),
+  };
 };
 
 const logSd = ({ p05Mm, p95Mm }: Range): number => Math.log(p95Mm / p05Mm) / SPREAD;

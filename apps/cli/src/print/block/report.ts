@@ -59,7 +59,7 @@ const gentlerTexts = ({ gentler }: PiecePlan, { words }: Telling): string[] =>
     const list = reached.map(
       ({ name, mm: value }) => `${landmarkName(name, words)} {mm:${value.toFixed(1)}}`,
     );
-    const safe = beyondSafe.length === 0 ? ', nothing beyond what makers of wool call safe' : '';
+    const safe = beyondSafe.length === 0 ? ', nothing beyond what is called safe' : '';
     return `${percent(share)} of the stretch (at most ${percent(largestStretch)}${safe}): ${list.join(', ')}`;
   });
 

@@ -34,7 +34,12 @@ test('M5: every reference of a plan is found again, and as planned the distances
           wanted: square(208),
           dimensions: [],
           zones: [],
-          fabric: { constants, doubt, pitch: { stitch: 5, row: 3.5 } },
+          fabric: {
+            constants,
+            doubt,
+            pitch: { stitch: 5, row: 3.5 },
+            safe: { limit: 0.05, origin: 'published' },
+          },
           restLogSd: { width: 0.02, length: 0.02 },
           after: { kept: { mean: 0.6, sd: 0.2 }, driedOverWet: ratio, rewashedOverWet: ratio },
         },

@@ -31,7 +31,12 @@ const piece: PieceToBlock = {
     { name: 'length', landmark: 'length', direction: 'length', from: 1, to: 2, targetMm: 206 },
   ],
   zones: [],
-  fabric: { constants, doubt, pitch: { stitch: 5, row: 3.5 } },
+  fabric: {
+    constants,
+    doubt,
+    pitch: { stitch: 5, row: 3.5 },
+    safe: { limit: 0.05, origin: 'published' },
+  },
   restLogSd: { width: 0.02, length: 0.02 },
   after: { kept: { mean: 0.6, sd: 0.2 }, driedOverWet: ratio, rewashedOverWet: ratio },
 };

@@ -1,4 +1,4 @@
-import { fabricMaterial } from '../../fabric/index.ts';
+import { fabricMaterial, safeStretchOf } from '../../fabric/index.ts';
 import { flattenPath, type OutlinePiece, outlineOf, type Point } from '../../garment/index.ts';
 import type {
   DimensionToReach,
@@ -32,7 +32,12 @@ export const wool = (stitch: 'stockinette' | 'rib-1x1' | 'garter' = 'stockinette
     },
     'wet',
   );
-  return { constants, doubt, pitch: { stitch: 5, row: 3.6 } };
+  return {
+    constants,
+    doubt,
+    pitch: { stitch: 5, row: 3.6 },
+    safe: safeStretchOf({ stitch, fibres: [{ fibre: 'wool', share: 1 }] }),
+  };
 };
 
 export const AFTER: PieceToBlock['after'] = {

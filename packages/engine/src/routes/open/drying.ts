@@ -1,4 +1,4 @@
-import { fabricGive, safeStretch } from '../../fabric/index.ts';
+import { fabricGive, safeStretchOf } from '../../fabric/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { hardMakes, layMakes, pinMakes, wetMm } from '../knit/makes.ts';
 import { type Mat, workOf } from '../price/work.ts';
@@ -114,15 +114,16 @@ const again = ({ question }: Bench): string =>
   question.dried ? 'Wet it again and block' : 'Block';
 
 const gentle = (bench: Bench): Opened => {
-  const makes = pinMakes(bench.luck, safeStretch);
+  const { limit } = safeStretchOf(bench.forecast);
+  const makes = pinMakes(bench.luck, limit);
   const whole = stretches(bench, pinMakes(bench.luck));
-  if (whole.every(({ asked }) => asked <= safeStretch))
+  if (whole.every(({ asked }) => asked <= limit))
     return nothing(
       'gentle',
       'Block it gently',
       'Blocking to the schematic stretches nothing by more than what is called safe: the two are one.',
     );
-  const name = `${again(bench)} it gently, no stretch over ${100 * safeStretch} %`;
+  const name = `${again(bench)} it gently, no stretch over ${percent(limit)}`;
   return { drafts: [pinned(bench, { id: 'gentle', kind: 'gentle', name }, makes)], leftOut: [] };
 };
 

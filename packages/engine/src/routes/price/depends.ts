@@ -1,4 +1,4 @@
-import { type Basis, safeStretch } from '../../fabric/index.ts';
+import { type Basis, SAFE_STRETCH } from '../../fabric/index.ts';
 import type { Draft } from '../open/draft.ts';
 import type { RoutesQuestion } from '../types.ts';
 import { DRYING } from './cost.ts';
@@ -38,7 +38,7 @@ export const ROUTE_BASES: readonly Basis[] = [
   {
     id: 'route-safe',
     kind: 'published',
-    text: `Makers of wool advise no stretch over ${100 * safeStretch} %`,
+    text: `Makers of wool advise no stretch over ${100 * SAFE_STRETCH.steaming.low} % of garments; lace is pinned harder, what stands up less, and what is weak when wet less still (common practice and memory)`,
     source: 'wool-training-notes',
   },
 ];
