@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { draws } from '../../../../scripts/lib/draws.mjs';
+import { once } from '../../../../scripts/lib/once.mjs';
 import { randomSource } from '../stats/index.ts';
 import { AS_THOUGHT, answerOf, inAsPlanned, inTruth, planOf } from './check/mat.ts';
 import { sweaterBack } from './check/pieces.ts';
@@ -9,9 +11,9 @@ import type { InMat, Learned, LearnedWhat, MatReading } from './mat-types.ts';
 import type { PieceFactors } from './other-piece.ts';
 
 const BACK = sweaterBack();
-const PLAN = planOf(BACK);
 const STEPS = [4, 8, 12];
-const IN = inAsPlanned(PLAN.pins.slice(0, 12));
+const plan = once(() => planOf(BACK));
+const twelveIn = once(() => inAsPlanned(plan().pins.slice(0, 12)));
 const READ = ['chest', 'hem', 'cross-back', 'underarm-length', 'body-length'];
 /** What the reading of a tape is off by, mm, as the engine takes it. */
 const TAPE = 3;
@@ -25,7 +27,7 @@ const readingsOf = (
   steps: readonly number[],
   normal: () => number,
 ): MatReading[] =>
-  inTruth(BACK, IN, truth, steps).map(({ lengths }, k) => ({
+  inTruth(BACK, twelveIn(), truth, steps).map(({ lengths }, k) => ({
     afterStep: steps[k]!,
     felt: 'right',
     measured: READ.map((landmark) => ({
@@ -44,34 +46,36 @@ const covers = (learned: Learned, what: LearnedWhat, factor: number): boolean =>
 };
 
 describe('B16: a piece that is not as it was thought', () => {
-  const { normal } = randomSource(16);
-  const worlds = Array.from({ length: 5 }, () => {
-    const draw = (sd: number) => Math.exp(sd * normal());
-    const truth = {
-      stiffness: draw(0.65),
-      width: draw(0.02),
-      length: draw(0.02),
-      // A tenth: the coupling of stockinette is close to the most that a sheet can have.
-      drawIn: Math.min(1, draw(0.1)),
-    };
-    const readings = readingsOf(truth, STEPS, normal);
-    return { truth, readings, learned: answerOf(learnOnMat(BACK, IN, readings)) };
+  const worlds = once(() => {
+    const { normal } = randomSource(16);
+    return Array.from({ length: draws(3, 20) }, () => {
+      const draw = (sd: number) => Math.exp(sd * normal());
+      const truth = {
+        stiffness: draw(0.65),
+        width: draw(0.02),
+        length: draw(0.02),
+        // A tenth: the coupling of stockinette is close to the most that a sheet can have.
+        drawIn: Math.min(1, draw(0.1)),
+      };
+      const readings = readingsOf(truth, STEPS, normal);
+      return { truth, readings, learned: answerOf(learnOnMat(BACK, twelveIn(), readings)) };
+    });
   });
 
   // One of them stands for all where the law is exact: the one that takes least.
-  const quickest = worlds.reduce((a, b) =>
-    b.learned.fit.evaluations < a.learned.fit.evaluations ? b : a,
-  );
+  const quickest = () =>
+    worlds().reduce((a, b) => (b.learned.fit.evaluations < a.learned.fit.evaluations ? b : a));
 
   it('its size is within the range of 9 in 10, and the range is a third as wide', () => {
-    const hits = worlds.flatMap(({ truth, learned }) => [
+    const hits = worlds().flatMap(({ truth, learned }) => [
       covers(learned, 'rest-width', truth.width),
       covers(learned, 'rest-length', truth.length),
       covers(learned, 'stiffness', truth.stiffness),
     ]);
-    // 15 ranges of 90 %: 12 or more with a chance of 0.94 (binomial); the seed is fixed.
-    expect(hits.filter(Boolean).length).toBeGreaterThanOrEqual(12);
-    for (const { learned } of worlds) {
+    // 7 of 9 ranges, 50 of 60: 0.9 of them less two standard errors (binomial); the seed is fixed.
+    const least = 0.9 * hits.length - 2 * Math.sqrt(0.9 * 0.1 * hits.length);
+    expect(hits.filter(Boolean).length).toBeGreaterThanOrEqual(least);
+    for (const { learned } of worlds()) {
       // A tape of 3 mm on 500 mm is 0.6 %, read several times; before it was 2 %.
       expect(after(learned, 'rest-width').sd).toBeLessThan(0.01);
       expect(after(learned, 'rest-length').sd).toBeLessThan(0.01);
@@ -81,11 +85,11 @@ describe('B16: a piece that is not as it was thought', () => {
 
   it('what is foretold of the steps to come is closer to what they will measure', () => {
     let [before, now] = [0, 0];
-    for (const { truth, readings } of worlds.slice(0, 3)) {
-      const early = answerOf(learnOnMat(BACK, IN.slice(0, 8), readings.slice(0, 2)));
-      const goal = inTruth(BACK, IN, truth, [12])[0]!.lengths;
+    for (const { truth, readings } of worlds().slice(0, 3)) {
+      const early = answerOf(learnOnMat(BACK, twelveIn().slice(0, 8), readings.slice(0, 2)));
+      const goal = inTruth(BACK, twelveIn(), truth, [12])[0]!.lengths;
       const miss = (piece: typeof BACK) => {
-        const model = answerOf(matModel(piece, IN, () => true));
+        const model = answerOf(matModel(piece, twelveIn(), () => true));
         const { lengths } = model.foretell(AS_THOUGHT, [12])![0]!;
         return goal.reduce((sum, mm, k) => sum + Math.abs(mm - lengths[k]!), 0);
       };
@@ -97,9 +101,9 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('more readings leave no more doubt', () => {
-    const { readings, learned } = quickest;
+    const { readings, learned } = quickest();
     const sds = [1, 2, 3].map((n) => {
-      const made = n === 3 ? learned : answerOf(learnOnMat(BACK, IN, readings.slice(0, n)));
+      const made = n === 3 ? learned : answerOf(learnOnMat(BACK, twelveIn(), readings.slice(0, n)));
       return made.changes.map((each) => each.after.sd);
     });
     // Exact for one linear model; a slope is told from two solves, each left open by up to 1e-3 of it.
@@ -110,8 +114,8 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('the order of the readings does not matter', () => {
-    const { readings, learned } = quickest;
-    const turned = answerOf(learnOnMat(BACK, IN, [...readings].reverse()));
+    const { readings, learned } = quickest();
+    const turned = answerOf(learnOnMat(BACK, twelveIn(), [...readings].reverse()));
     // Sums in another order: rounding.
     turned.changes.forEach(({ after: { mean, sd } }, k) => {
       expect(mean).toBeCloseTo(learned.changes[k]!.after.mean, 9);
@@ -120,24 +124,28 @@ describe('B16: a piece that is not as it was thought', () => {
   });
 
   it('the same question gives the same bytes', () => {
-    const { readings, learned } = quickest;
-    expect(JSON.stringify(answerOf(learnOnMat(BACK, IN, readings)))).toBe(JSON.stringify(learned));
+    const { readings, learned } = quickest();
+    expect(JSON.stringify(answerOf(learnOnMat(BACK, twelveIn(), readings)))).toBe(
+      JSON.stringify(learned),
+    );
   });
 });
 
 describe('B16: nothing told', () => {
   it('changes nothing', () => {
     const readings: MatReading[] = [{ afterStep: 3, felt: 'right', measured: [] }];
-    const learned = answerOf(learnOnMat(BACK, IN, readings));
+    const learned = answerOf(learnOnMat(BACK, twelveIn(), readings));
     expect(learned.piece).toBe(BACK);
     for (const each of learned.changes) expect(each.after).toEqual(each.before);
   });
 
   it('what was read as foretold leaves the piece as it was', () => {
-    const model = answerOf(matModel(BACK, IN, () => true));
+    const model = answerOf(matModel(BACK, twelveIn(), () => true));
     const { lengths } = model.foretell(AS_THOUGHT, [8])![0]!;
     const measured = READ.map((landmark) => ({ landmark, mm: lengthOf(lengths, landmark) }));
-    const learned = answerOf(learnOnMat(BACK, IN, [{ afterStep: 8, felt: 'right', measured }]));
+    const learned = answerOf(
+      learnOnMat(BACK, twelveIn(), [{ afterStep: 8, felt: 'right', measured }]),
+    );
     // The same model on the same mesh: only rounding is left.
     for (const { after: now } of learned.changes) expect(now.mean).toBeCloseTo(0, 6);
     for (const { foretoldMm, nowMm } of learned.readAgain) expect(nowMm).toBeCloseTo(foretoldMm, 4);
@@ -147,11 +155,11 @@ describe('B16: nothing told', () => {
 describe('B17: what a reading cannot tell', () => {
   /** The chest pin where a hand of so many newtons brings it. */
   const pulledTo = (truth: PieceFactors, newtons: number): InMat[] => {
-    const at = PLAN.pins.findIndex(({ edge }) => edge === 'selvedge');
-    const thing = IN[at]!;
+    const at = plan().pins.findIndex(({ edge }) => edge === 'selvedge');
+    const thing = twelveIn()[at]!;
     const middle = { x: 450, y: 450 };
     const placed = (share: number): InMat[] => [
-      ...IN.slice(0, at),
+      ...twelveIn().slice(0, at),
       {
         ...thing,
         to: {
@@ -182,7 +190,7 @@ describe('B17: what a reading cannot tell', () => {
   });
 
   it('a dimension held at both ends tells where its pins stand', () => {
-    const all = inAsPlanned(PLAN.pins);
+    const all = inAsPlanned(plan().pins);
     const measured = [{ landmark: 'chest', mm: 500 }];
     const learned = answerOf(
       learnOnMat(BACK, all, [{ afterStep: all.length, felt: 'right', measured }]),
@@ -197,21 +205,23 @@ describe('B17: what a reading cannot tell', () => {
 
   it('slack where a pull was foretold, it lies larger than was thought', () => {
     const reading: MatReading = { afterStep: 6, felt: 'slack', measured: [] };
-    const learned = answerOf(learnOnMat(BACK, IN, [reading]));
+    const learned = answerOf(learnOnMat(BACK, twelveIn(), [reading]));
     expect(after(learned, 'rest-width').mean).toBeGreaterThan(0);
   });
 
   it('a slip of the tape is named and not taken', () => {
     // Inches for centimetres.
     const measured = [{ landmark: 'hem', mm: 187 }];
-    const learned = answerOf(learnOnMat(BACK, IN, [{ afterStep: 4, felt: 'right', measured }]));
+    const learned = answerOf(
+      learnOnMat(BACK, twelveIn(), [{ afterStep: 4, felt: 'right', measured }]),
+    );
     expect(learned.notices[0]!.code).toBe('not-taken');
     for (const each of learned.changes) expect(each.after.mean).toBeCloseTo(0, 9);
   });
 });
 
 describe('B12: what cannot be told', () => {
-  const codes = (reading: Partial<MatReading>, inMat = IN): string[] => {
+  const codes = (reading: Partial<MatReading>, inMat = twelveIn()): string[] => {
     const made = learnOnMat(BACK, inMat, [
       { afterStep: 4, felt: 'at-limit', measured: [], ...reading },
     ]);
@@ -228,11 +238,13 @@ describe('B12: what cannot be told', () => {
   });
 
   it('a thing that holds no part of the outline', () => {
-    expect(codes({}, [...IN, { ...IN[0]!, on: { from: -1, to: 900 } }])).toEqual(['block-in-mat']);
+    expect(codes({}, [...twelveIn(), { ...twelveIn()[0]!, on: { from: -1, to: 900 } }])).toEqual([
+      'block-in-mat',
+    ]);
   });
 
   it('a hook stops it, and it says so', () => {
-    const made = learnOnMat(BACK, IN, [{ afterStep: 4, felt: 'at-limit', measured: [] }], {
+    const made = learnOnMat(BACK, twelveIn(), [{ afterStep: 4, felt: 'at-limit', measured: [] }], {
       onStep: () => false,
     });
     expect(made.ok ? '' : made.faults[0]!.code).toBe('block-stopped');

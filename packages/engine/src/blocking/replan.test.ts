@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { once } from '../../../../scripts/lib/once.mjs';
 import { answerOf, inAsPlanned, inTruth, planOf } from './check/mat.ts';
 import { MAT, PINS_ONLY, sweaterBack } from './check/pieces.ts';
 import { learnOnMat } from './learn-on-mat.ts';
@@ -17,7 +18,10 @@ const MIXED: Stock = {
   combs: [{ lengthMm: 60, count: 6 }],
   wires: [{ lengthMm: 600, count: 1 }],
 };
-const PLANS = { pins: planOf(BACK, {}, NODES), mixed: planOf(BACK, { stock: MIXED }, NODES) };
+const plans = once(() => ({
+  pins: planOf(BACK, {}, NODES),
+  mixed: planOf(BACK, { stock: MIXED }, NODES),
+}));
 
 const after = (
   plan: PiecePlan,
@@ -49,9 +53,10 @@ describe('B18: the rest of a plan, where nothing is other than planned', () => {
     ['pins', 1],
     ['pins', 12],
     ['mixed', 9],
-    ['mixed', PLANS.mixed.pins.length],
-  ] as const)('of %s, after %i steps, is what it was', (which, count) => {
-    const plan = PLANS[which];
+    ['mixed', 'all'],
+  ] as const)('of %s, after %s steps, is what it was', (which, steps) => {
+    const plan = plans()[which];
+    const count = steps === 'all' ? plan.pins.length : steps;
     const stock = which === 'pins' ? PINS_ONLY : MIXED;
     const left = stockWithout(stock, plan.pins.slice(0, count));
     const { plan: rest, changes, notices } = after(plan, count, left);
@@ -71,10 +76,9 @@ describe('B18: the rest of a plan, where nothing is other than planned', () => {
   });
 
   it('the same question gives the same bytes', () => {
-    const left = stockWithout(MIXED, PLANS.mixed.pins.slice(0, 9));
-    expect(JSON.stringify(after(PLANS.mixed, 9, left))).toBe(
-      JSON.stringify(after(PLANS.mixed, 9, left)),
-    );
+    const { mixed } = plans();
+    const left = stockWithout(MIXED, mixed.pins.slice(0, 9));
+    expect(JSON.stringify(after(mixed, 9, left))).toBe(JSON.stringify(after(mixed, 9, left)));
   });
 });
 
@@ -85,7 +89,7 @@ describe('B18: pins running out', () => {
     [{ straight: 0, tPins: 7, combs: [{ lengthMm: 60, count: 1 }], wires: [] }],
     [{ straight: 0, tPins: 0, combs: [], wires: [] }],
   ])('with %j left, no more of any kind is asked for, and what is not held is said', (left) => {
-    for (const plan of Object.values(PLANS)) {
+    for (const plan of Object.values(plans())) {
       const { plan: rest, changes, notices } = after(plan, IN, left);
       expect(countOf(rest.pins, 'straight') + rest.pinsForWires).toBeLessThanOrEqual(left.straight);
       expect(countOf(rest.pins, 't-pin')).toBeLessThanOrEqual(left.tPins);
@@ -101,13 +105,18 @@ describe('B18: pins running out', () => {
 });
 
 describe('B18: what is in stays', () => {
-  const plan = PLANS.mixed;
   const IN = 15;
-  const left = stockWithout(MIXED, plan.pins.slice(0, IN));
-  // The fourth pin went 12 mm farther out than it should have.
-  const moved = inAsPlanned(plan.pins.slice(0, IN)).map((thing, k) =>
-    k === 3 ? { ...thing, to: { x: thing.to.x - 9, y: thing.to.y + 8 } } : thing,
-  );
+  let plan: PiecePlan;
+  let left: Stock;
+  let moved: InMat[];
+  beforeAll(() => {
+    plan = plans().mixed;
+    left = stockWithout(MIXED, plan.pins.slice(0, IN));
+    // The fourth pin went 12 mm farther out than it should have.
+    moved = inAsPlanned(plan.pins.slice(0, IN)).map((thing, k) =>
+      k === 3 ? { ...thing, to: { x: thing.to.x - 9, y: thing.to.y + 8 } } : thing,
+    );
+  });
 
   it('no step holds what something in the mat holds, and the outline passes through all that is in', () => {
     const { plan: rest } = after(plan, IN, left, { inMat: moved });
@@ -160,7 +169,7 @@ describe('B18: what is in stays', () => {
 
 describe('B18: after what was learned', () => {
   it('a piece that lies much smaller is told to reach less, or to take other pins', () => {
-    const plan = PLANS.pins;
+    const plan = plans().pins;
     const truth = { stiffness: 1, width: 0.96, length: 0.96, drawIn: 1 };
     const inMat = inAsPlanned(plan.pins.slice(0, 10));
     const [lies] = inTruth(BACK, inMat, truth, [10]);
@@ -191,7 +200,7 @@ describe('B18: after what was learned', () => {
 describe('B12: what cannot be planned on', () => {
   it('a stock that is none, and a thing in the mat that holds nothing', () => {
     const code = (made: ReturnType<typeof replan>) => (made.ok ? '' : made.faults[0]!.code);
-    const inMat = inAsPlanned(PLANS.pins.pins.slice(0, 3));
+    const inMat = inAsPlanned(plans().pins.pins.slice(0, 3));
     const question = { mat: MAT, gentle: false };
     expect(code(replan(BACK, inMat, { ...PINS_ONLY, straight: -1 }, question))).toBe('block-stock');
     const wrong = [{ ...inMat[0]!, on: { from: 1e4, to: 0 } }];
