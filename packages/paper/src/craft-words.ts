@@ -9,6 +9,9 @@ const BRITISH: readonly (readonly [RegExp, string])[] = [
   [/\bSwatch\b/g, 'Tension square'],
   [/\bgauge\b/g, 'tension'],
   [/\bGauge\b/g, 'Tension'],
+  [/\bColors\b/g, 'Colours'],
+  [/\bcolors\b/g, 'colours'],
+  [/\bmold\b/g, 'mould'],
 ];
 const AMERICAN: readonly (readonly [RegExp, string])[] = [
   [/\bfibre\b/g, 'fiber'],

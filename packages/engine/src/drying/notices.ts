@@ -11,7 +11,7 @@ interface Notice {
 const SURPRISE = 2;
 /** Fewer equal draws than this leave the ends of a range to a handful. */
 const FEW = 200;
-/** Hours after which wet wool is usually hurried (common practice, no source). */
+/** Hours after which what is wet is usually hurried (common practice, no source). */
 const LONG = 72;
 const DAMP = 85;
 
@@ -59,7 +59,7 @@ export const noticesOf = (
   ...when(
     dryHours.p95 > LONG,
     'long',
-    'It may take more than three days. Wool that stays wet so long can smell: press more water out, or move the air.',
+    'It may take more than three days. What stays wet so long smells and grows mold: press more water out, or move the air.',
   ),
   ...when(
     dryHours.p95 === 0,

@@ -42,6 +42,8 @@ export interface ForecastQuestion {
   readonly stitch: Stitch;
   readonly fibres: readonly { readonly fibre: Fibre; readonly share: number }[];
   readonly treatment: Treatment;
+  /** How many yarns there are; one where it is left out. */
+  readonly yarns?: number;
   readonly weightClass: number | null;
   readonly metresPer100g: number | null;
   readonly mass: Grams | null;

@@ -1,4 +1,5 @@
 import { stretchConflicts } from '../fabric/index.ts';
+import { cautionsOf } from './cautions.ts';
 import { contradictions } from './contradictions.ts';
 import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
@@ -19,7 +20,7 @@ export const noticesOf = (
   })),
   ...pinNotices(question, measurements, known),
   ...hangNotices(question, known),
-  ...cautions(question),
+  ...cautionsOf(question),
 ];
 
 const gaugeNotices = (question: ForecastQuestion, known: Known): Notice[] => {
@@ -89,24 +90,4 @@ const hangNotices = (question: ForecastQuestion, known: Known): Notice[] => {
         },
       ]
     : [];
-};
-
-const cautions = (question: ForecastQuestion): Notice[] => {
-  const out: Notice[] = [];
-  if (question.drying === 'pin')
-    out.push({
-      code: 'caution-pins',
-      text: 'Pins are sharp: count them in and out, keep children and pets away, and feel the piece over by hand before anyone wears it.',
-    });
-  if (question.washing === 'machine-warm')
-    out.push({
-      code: 'caution-felting',
-      text: 'Warmth, agitation and sudden changes of temperature felt untreated wool for good.',
-    });
-  if (question.fibres.some((f) => f.fibre === 'acrylic'))
-    out.push({
-      code: 'caution-heat',
-      text: 'Steam or an iron ruins acrylic for good, and both burn skin.',
-    });
-  return out;
 };

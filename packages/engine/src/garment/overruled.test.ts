@@ -20,7 +20,7 @@ const told = (measured: readonly MeasuredOnGarment[], change: Partial<ForecastQu
   const made = forecast({ ...PULLOVER, ...change, measured }, { draws: 1000 });
   return {
     of: (id: string) => made.measurements.find((each) => each.id === id)!.states,
-    codes: made.notices.map(({ code }) => code),
+    codes: made.notices.flatMap(({ code }) => (code.startsWith('caution-') ? [] : [code])),
     chance: made.fit.find(({ landmark }) => landmark === 'body-length')?.chance ?? null,
   };
 };

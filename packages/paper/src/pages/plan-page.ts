@@ -174,7 +174,7 @@ export const planPage = (input: PaperInput, options: PageOptions): Sheet[] => {
     ...introduction(input, options),
     schematicFigure(input.dried, drawingHeight(input, options), options),
     numbersTable(input, options),
-    matCautions(),
+    matCautions(input.forecast, (text) => sentence(text, options.units, options.words)),
     ...(input.plan?.pieces ?? []).flatMap((plan) => pieceBlocks(plan, input, options)),
     ...noticesOf(input, options),
   ];

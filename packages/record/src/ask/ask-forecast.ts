@@ -20,6 +20,7 @@ const question = (record: GarmentRecord): ForecastQuestion => ({
   kind: record.kind,
   stitch: record.stitch,
   ...yarnPart(record.yarns),
+  yarns: record.yarns.length,
   mass: record.massG === undefined ? null : grams(record.massG),
   needle: length(record.needleMm),
   patternNeedle: length(record.pattern.needleMm),

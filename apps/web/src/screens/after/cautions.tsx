@@ -1,9 +1,11 @@
 import { useForecast } from '../../worker/index.ts';
 import { Told } from '../result/told.tsx';
 
-/** Before anyone wears it: pins, heat, felting, where they matter. */
+/** Before anyone wears it, and before it is put away. */
+const AFTER = new Set(['caution-pins', 'caution-moths']);
+
 export const Cautions = () => {
   const { forecast } = useForecast();
-  const cautions = forecast?.notices.filter(({ code }) => code.startsWith('caution-')) ?? [];
+  const cautions = forecast?.notices.filter(({ code }) => AFTER.has(code)) ?? [];
   return <Told label="Before anyone wears it" notices={cautions} />;
 };

@@ -6,6 +6,11 @@ import './result.css';
 /** Notices that quote a name which the knitter gave. */
 const QUOTES = new Set([
   'evidence-disagrees',
+  'specimens-disagree',
+  'tape-against-counts',
+  'reading-unused-no-count',
+  'reading-unused-no-stretch',
+  'reading-unused-outweighed',
   'stretched-below-flat',
   'pinned-beyond-give',
   'wet-larger-than-pinned',

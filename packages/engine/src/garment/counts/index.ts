@@ -15,9 +15,10 @@ export {
   type PieceCounts,
   type PieceQuestion,
 } from './piece-counts.ts';
-export { areaOf, layersOf, pieceStitches } from './piece-stitches.ts';
+export { layersOf, pieceStitches } from './piece-stitches.ts';
 export { type ReadOptions, readCounts } from './read-counts.ts';
 export { type Recount, type RecountedLine, recount } from './recount.ts';
+export { shareKnit } from './share-knit.ts';
 export { type ShortRowQuestion, type ShortRows, shortRows } from './short-rows.ts';
 export { type SockCounts, sockCounts } from './sock-counts.ts';
 export { type RowSpacing, type RowSpacingQuestion, spaceRows } from './space-rows.ts';
