@@ -102,13 +102,13 @@ const CASES: readonly Case[] = [
     'no version',
     ['check', '-'],
     '{"format":"dryflat-garment"}',
-    'standard input: version: the version is a whole number from 1. Write the version that the file was saved in; the current one is 3.\n',
+    'standard input: version: the version is a whole number from 1. Write the version that the file was saved in; the current one is 4.\n',
   ],
   [
     'a newer version that makes no sense',
     ['forecast', '-'],
     '{"format":"dryflat-garment","version":99}',
-    'standard input: version: this program understands versions 1 to 3, and what it knows of the file does not hold together (given: 99). Open it with a newer program; the file is left as it is.\n' +
+    'standard input: version: this program understands versions 1 to 4, and what it knows of the file does not hold together (given: 99). Open it with a newer program; the file is left as it is.\n' +
       'standard input: id: it is missing. Add it: a short id.\n' +
       'standard input: name: it is missing. Add it: a text.\n' +
       'standard input: kind: it is missing. Add it: one of "pullover-drop-shoulder", "pullover-set-in", "pullover-raglan", "pullover-yoke", "cardigan-drop-shoulder", "cardigan-set-in", "cardigan-raglan", "cardigan-yoke", "vest", "top", "hat", "sock", "mitten", "shawl-triangle", "shawl-rectangle", "shawl-half-round", "blanket", "other".\n' +

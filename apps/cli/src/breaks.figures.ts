@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { forecast } from '@dryflat/engine/garment';
 import {
   askForecast,
+  CURRENT_VERSION,
   findExample,
   type GarmentRecord,
   readRecord,
@@ -60,7 +61,13 @@ const nested = (levels: number): string[] => {
   const deep = '['.repeat(levels) + ']'.repeat(levels);
   const record = (version: number, field: string) =>
     `{"format":"dryflat-garment","version":${version},"${field}":${deep}}`;
-  return [deep, '['.repeat(levels), record(3, 'notes'), record(3, 'moons'), record(99, 'moons')];
+  return [
+    deep,
+    '['.repeat(levels),
+    record(CURRENT_VERSION, 'notes'),
+    record(CURRENT_VERSION, 'moons'),
+    record(99, 'moons'),
+  ];
 };
 
 /** How many of those texts open, or do anything else than be refused for their depth. */

@@ -170,8 +170,7 @@ it('C18: Ctrl-C ends a calculation at once, and nothing is written', async () =>
 });
 
 describe('signs that steer a terminal', () => {
-  const named = (name: string) =>
-    JSON.stringify({ ...JSON.parse(TEXT), name, id: name, version: 3 });
+  const named = (name: string) => JSON.stringify({ ...JSON.parse(TEXT), name, id: name });
 
   it.each([
     ['check', ['check', '-']],

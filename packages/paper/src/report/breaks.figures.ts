@@ -64,7 +64,7 @@ const goneOut = async (kept: GarmentRecord): Promise<Uint8Array[]> => {
       return (await everyFile(report.value)).bytes.map(([, bytes]) => bytes);
     }),
   );
-  const files = [text, writeRecord(read), text.replace('"version": 3', '"version": 99')];
+  const files = [text, writeRecord(read), text.replace(/"version": \d+/, '"version": 99')];
   return [...reports.flat(), ...files.flatMap((file) => picturesOf(cleanFile(file).text))];
 };
 

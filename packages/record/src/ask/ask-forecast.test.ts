@@ -37,6 +37,7 @@ describe('askForecast', () => {
         { fibre: 'nylon', share: 0.2 },
       ],
       treatment: 'untreated',
+      yarns: 1,
       weightClass: 3,
       metresPer100g: 220,
       mass: 400,

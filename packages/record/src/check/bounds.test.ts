@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import published from '../../schema/dryflat-garment-3.schema.json' with { type: 'json' };
+import published from '../../schema/dryflat-garment-4.schema.json' with { type: 'json' };
 import { EXAMPLES } from '../examples.ts';
 import { sample } from '../malformed/sample.ts';
 import { setAt } from '../malformed/set-at.ts';

@@ -18,6 +18,7 @@ export const evidenceFaults = (record: GarmentRecord): Fault[] =>
 const readingFaults = (specimen: Specimen, reading: Reading, path: string): Fault[] => [
   ...stateFaults(specimen, reading, path),
   ...tooLong(specimen, reading, path),
+  ...pinsFaults(specimen, reading, path),
   ...kindFaults(reading, path),
 ];
 
@@ -51,6 +52,35 @@ const stateFaults = (specimen: Specimen, reading: Reading, path: string): Fault[
       reading.kind === 'set' ? 'set' : state,
       `"${specimen.name}" was never washed, so it was never ${state === 'wet' ? 'wet' : 'dried after a wash'}`,
       'Say how it was washed, or write "asKnit" for a reading before the first wash.',
+    ),
+  ];
+};
+
+/** Pins are of a drying; where a specimen was pinned at all, each dried reading should say whether. */
+const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[] => {
+  if (reading.kind !== 'count' && reading.kind !== 'extent') return [];
+  const { pinned, state, direction } = reading;
+  if (pinned && state !== 'dried')
+    return [
+      fault(
+        'pinned-not-dried',
+        `${path}.pinned`,
+        'true',
+        'only what was dried can have dried on pins',
+        'Write "dried" as its state, or leave pinned out.',
+      ),
+    ];
+  const marked = specimen.readings.some(
+    (each) => each.kind === 'set' && each.direction === direction,
+  );
+  if (pinned !== undefined || state !== 'dried' || !marked) return [];
+  return [
+    fault(
+      'doubt-pinned-unsaid',
+      `${path}.pinned`,
+      null,
+      `"${specimen.name}" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat`,
+      'Write true where it had dried on the pins, false where it had been laid flat since.',
     ),
   ];
 };

@@ -2,7 +2,7 @@ import { explain } from '@dryflat/engine/units';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import published from '../../schema/dryflat-garment-3.schema.json' with { type: 'json' };
+import published from '../../schema/dryflat-garment-4.schema.json' with { type: 'json' };
 import { anyRecord } from '../arbitrary/index.ts';
 import { faultsOf } from '../check/faults-of.ts';
 import { EXAMPLES } from '../examples.ts';

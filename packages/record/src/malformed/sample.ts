@@ -4,7 +4,7 @@ import { sampleOfWork } from './sample-of-work.ts';
 /** A small record without fault or doubt, which the malformed ones differ from in one place each. */
 export const sample = (): GarmentRecord => ({
   format: 'dryflat-garment',
-  version: 3,
+  version: 4,
   id: 'sample',
   name: 'Sample',
   kind: 'pullover-set-in',
@@ -92,6 +92,7 @@ export const sample = (): GarmentRecord => ({
           count: 20,
           overMm: 100,
           state: 'dried',
+          pinned: false,
           read: 'flat',
         },
         {

@@ -106,10 +106,27 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
       count: 200,
       overMm: 25.4,
       state: 'dried',
+      pinned: false,
       read: 'flat',
     },
     says: [
       'evidence[0].readings[0].count: 200 over 25.4 mm (1 in) makes each 0.127 mm, which nothing knit can be (given: 200). Check the count and the length that it was taken over; a stitch or row goes from 0.3 to 100 mm.',
+    ],
+  },
+  {
+    title: 'as knit, and dried on pins',
+    path: 'evidence[0].readings[1].pinned',
+    value: true,
+    says: [
+      'evidence[0].readings[1].pinned: only what was dried can have dried on pins (given: "true"). Write "dried" as its state, or leave pinned out.',
+    ],
+  },
+  {
+    title: 'dried, of a swatch that was pinned, and nobody says on pins or not',
+    path: 'evidence[0].readings[0].pinned',
+    value: undefined,
+    says: [
+      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Write true where it had dried on the pins, false where it had been laid flat since.',
     ],
   },
   {

@@ -93,7 +93,7 @@ export const SHAPE_OF_YARNS_EVIDENCE: readonly MalformedCase[] = [
     path: 'evidence[0].readings[0].massG',
     value: 3,
     says: [
-      'evidence[0].readings[0].massG: there is no field of this name here (given: 3). Remove it; the fields here are kind, id, direction, count, overMm, state, read, place.',
+      'evidence[0].readings[0].massG: there is no field of this name here (given: 3). Remove it; the fields here are kind, id, direction, count, overMm, state, pinned, read, place.',
     ],
   },
   {

@@ -1,11 +1,12 @@
 import { oneToTwo } from './one-to-two.ts';
 import type { Loss, MigrationStep, PlainRecord } from './step.ts';
+import { threeToFour } from './three-to-four.ts';
 import { twoToThree } from './two-to-three.ts';
 
 export type { Loss, MigrationStep, PlainRecord } from './step.ts';
 
 /** Every step, oldest first; each starts where the one before it ends. */
-export const STEPS: readonly MigrationStep[] = [oneToTwo, twoToThree];
+export const STEPS: readonly MigrationStep[] = [oneToTwo, twoToThree, threeToFour];
 
 /** The oldest version that can still be read. */
 export const OLDEST_VERSION = 1;

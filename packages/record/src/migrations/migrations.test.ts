@@ -9,16 +9,19 @@ import { writeRecord } from '../write/write-record.ts';
 import { migrateDown, migrateUp, OLDEST_VERSION, STEPS } from './index.ts';
 import { oneToTwo } from './one-to-two.ts';
 import type { Loss, MigrationStep, PlainRecord } from './step.ts';
+import { threeToFour } from './three-to-four.ts';
 import { twoToThree } from './two-to-three.ts';
 
 const plainOf = (record: GarmentRecord): PlainRecord => JSON.parse(writeRecord(record));
 const anyPlain = anyRecord.map(plainOf);
-const anyVersionTwo = anyPlain.map((plain) => twoToThree.down(plain).plain);
+const anyVersionThree = anyPlain.map((plain) => threeToFour.down(plain).plain);
+const anyVersionTwo = anyVersionThree.map((plain) => twoToThree.down(plain).plain);
 const anyVersionOne = anyVersionTwo.map((plain) => oneToTwo.down(plain).plain);
 
 const WAYS: readonly (readonly [string, MigrationStep, fc.Arbitrary<PlainRecord>])[] = [
   ['one to two', oneToTwo, anyVersionOne],
   ['two to three', twoToThree, anyVersionTwo],
+  ['three to four', threeToFour, anyVersionThree],
 ];
 
 /** A plain record with what a migration named as lost put back: `plan.sewn`, `evidence[0].massG`. */
@@ -58,9 +61,18 @@ describe('migrations', () => {
 
   it('R22: two to three: up(down(y)) = y once what is named as lost is put back', () => {
     fc.assert(
-      fc.property(anyPlain, (record) => {
+      fc.property(anyVersionThree, (record) => {
         const { plain, lost } = twoToThree.down(record);
         expect(restored(twoToThree.up(plain), lost)).toEqual(record);
+      }),
+    );
+  });
+
+  it('R22: three to four: up(down(y)) = y once what is named as lost is put back', () => {
+    fc.assert(
+      fc.property(anyPlain, (record) => {
+        const { plain, lost } = threeToFour.down(record);
+        expect(restored(threeToFour.up(plain), lost)).toEqual(record);
       }),
     );
   });
@@ -139,6 +151,7 @@ describe('migrations', () => {
   it.each([
     [1, anyVersionOne],
     [2, anyVersionTwo],
+    [3, anyVersionThree],
   ])('R23: every version %i record comes up as a record of the current version', (from, any) => {
     fc.assert(
       fc.property(any, (old) => {
@@ -186,7 +199,7 @@ describe('files of older versions', () => {
     if (!read.ok) return;
     expect(read.value.migratedFrom).toBe(versionOf(name));
     expect(read.value.notices).toEqual([
-      `This file was in version ${versionOf(name)}; it is saved in version 3 from now on.`,
+      `This file was in version ${versionOf(name)}; it is saved in version 4 from now on.`,
     ]);
     expect(read.value.original).toBe(text);
     const { plain, lost } = migrateDown(plainOf(read.value.record), versionOf(name));

@@ -25,3 +25,19 @@ export interface MigrationStep {
 
 export const isPlain = (value: unknown): value is PlainRecord =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Parts that an older version has no place for, each with what its loss means. */
+export type Parts = Readonly<Record<string, string>>;
+
+/** What a holder would lose of them; `before` is its path. */
+export const lostOf = (holder: unknown, parts: Parts, before: string): Loss[] =>
+  isPlain(holder)
+    ? Object.entries(parts).flatMap(([part, problem]) =>
+        holder[part] === undefined
+          ? []
+          : [{ field: `${before}${part}`, given: JSON.stringify(holder[part]), problem }],
+      )
+    : [];
+
+export const without = (holder: PlainRecord, parts: Parts): PlainRecord =>
+  Object.fromEntries(Object.entries(holder).filter(([part]) => !Object.hasOwn(parts, part)));

@@ -1,4 +1,11 @@
-import { isPlain, type Loss, type MigrationStep, type PlainRecord } from './step.ts';
+import {
+  isPlain,
+  lostOf,
+  type MigrationStep,
+  type Parts,
+  type PlainRecord,
+  without,
+} from './step.ts';
 
 const cannot = (what: string): string => `version 2 cannot hold ${what}`;
 
@@ -36,20 +43,6 @@ export const twoToThree: MigrationStep = {
     ],
   }),
 };
-
-type Parts = Readonly<Record<string, string>>;
-
-const lostOf = (holder: unknown, parts: Parts, before: string): Loss[] =>
-  isPlain(holder)
-    ? Object.entries(parts).flatMap(([part, problem]) =>
-        holder[part] === undefined
-          ? []
-          : [{ field: `${before}${part}`, given: JSON.stringify(holder[part]), problem }],
-      )
-    : [];
-
-const without = (holder: PlainRecord, parts: Parts): PlainRecord =>
-  Object.fromEntries(Object.entries(holder).filter(([part]) => !Object.hasOwn(parts, part)));
 
 const olderPart = (value: unknown, parts: Parts): unknown =>
   isPlain(value) ? without(value, parts) : value;

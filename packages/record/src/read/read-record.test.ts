@@ -17,7 +17,7 @@ const header = 'Choose a file that was exported as a garment record.' as const;
 
 describe('texts that are nested too deeply', () => {
   const nested = (levels: number) => '['.repeat(levels) + ']'.repeat(levels);
-  const within = (field: string, text: string, version = 3) =>
+  const within = (field: string, text: string, version = 4) =>
     `{"format":"dryflat-garment","version":${version},${field}:${text}}`;
   const refused = (column: number) => [
     `file: at line 1, column ${column} brackets are nested more than 40 deep, which no garment record is. Choose a file that was exported as a garment record.`,
@@ -91,7 +91,7 @@ describe('texts that are no record', () => {
     [null, ' (given: null)'],
   ])('R41: version %j', (version, given) => {
     expect(says(with_('version', version))).toEqual([
-      `version: the version is a whole number from 1${given}. Write the version that the file was saved in; the current one is 3.`,
+      `version: the version is a whole number from 1${given}. Write the version that the file was saved in; the current one is 4.`,
     ]);
   });
 
@@ -138,7 +138,7 @@ describe('files of a newer version', () => {
       readOnly: true,
       migratedFrom: null,
       notices: [
-        'This file is in version 7, newer than this program (3): it can be looked at, not changed. Not shown: plan.steam, moonPhase.',
+        'This file is in version 7, newer than this program (4): it can be looked at, not changed. Not shown: plan.steam, moonPhase.',
       ],
       original: text,
     });
@@ -146,7 +146,7 @@ describe('files of a newer version', () => {
 
   it('R26: any record under a newer number opens read-only', () => {
     fc.assert(
-      fc.property(anyRecord, fc.integer({ min: 4, max: 99 }), (record, version) => {
+      fc.property(anyRecord, fc.integer({ min: 5, max: 99 }), (record, version) => {
         const read = readRecord(JSON.stringify({ ...record, version }));
         expect(read.ok && [read.value.readOnly, read.value.record]).toEqual([true, record]);
       }),
@@ -154,14 +154,14 @@ describe('files of a newer version', () => {
   });
 
   it('R27: a newer file whose rest is not understood is a fault that says both', () => {
-    const text = JSON.stringify({ ...sample(), version: 4, kind: 'robe', extra: 1 });
+    const text = JSON.stringify({ ...sample(), version: 5, kind: 'robe', extra: 1 });
     const read = readRecord(text);
     expect(read.ok ? [] : read.faults.map(({ code, field }) => [code, field])).toEqual([
       ['too-new', 'version'],
       ['not-among', 'kind'],
     ]);
     expect(says(text)[0]).toBe(
-      'version: this program understands versions 1 to 3, and what it knows of the file does not hold together (given: 4). Open it with a newer program; the file is left as it is.',
+      'version: this program understands versions 1 to 4, and what it knows of the file does not hold together (given: 5). Open it with a newer program; the file is left as it is.',
     );
   });
 });

@@ -4,6 +4,11 @@ import { count, direction, id, label, lengthMm, massG } from './parts.ts';
 
 const state = z.enum(['asKnit', 'wet', 'dried', 'rewashed']);
 
+/** Of a reading in the state `dried`; left out while nobody said. */
+const pinned = z
+  .boolean()
+  .describe('true: it dried on pins; false: it dried laid flat; left out: not said.');
+
 /** Stitches or rows counted over a ruler's length. */
 export const countReading = z.strictObject({
   kind: z.literal('count'),
@@ -12,6 +17,7 @@ export const countReading = z.strictObject({
   count,
   overMm: lengthMm,
   state,
+  pinned: pinned.optional(),
   /** `stretched`: read while pulling the fabric; an upper bound on its pitch, not a gauge. */
   read: z.enum(['flat', 'stretched']),
   place: label.optional(),
@@ -25,6 +31,7 @@ export const extentReading = z.strictObject({
   mm: lengthMm,
   count: count.optional(),
   state,
+  pinned: pinned.optional(),
   read: z.enum(['flat', 'stretched']),
   place: label.optional(),
 });

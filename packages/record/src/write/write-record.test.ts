@@ -45,7 +45,7 @@ describe('writeRecord', () => {
     expect(text.split('\n').slice(0, 5)).toEqual([
       '{',
       '  "format": "dryflat-garment",',
-      '  "version": 3,',
+      '  "version": 4,',
       '  "id": "x",',
       '  "name": "Ä “x”",',
     ]);
