@@ -197,8 +197,8 @@ export const hostileRun = async (port: number, count: number, seed: number): Pro
       const back = await exchange({ ...next, port, text });
       if (next.after === 'leave') continue;
       const heads = headsIn(back);
-      // A server without a use for CONNECT closes the connection; so may it what was cut short.
-      const mayBeSilent = next.after === 'half-close' || /^CONNECT /.test(text);
+      // Node ends a connection at CONNECT, with what is under way on it; so it may what is cut short.
+      const mayBeSilent = next.after === 'half-close' || /^CONNECT /m.test(text);
       if (back.end === 'hung' || (heads.length === 0 && !mayBeSilent)) end();
       answers += heads.length;
       bare += heads.filter(
