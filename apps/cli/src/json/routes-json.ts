@@ -71,6 +71,8 @@ const routeOf = (route: Route, said: (text: string) => string) => ({
   dominatedBy: route.dominatedBy,
   reasons: route.reasons.map(said),
   counts: route.counts,
+  steps: route.steps.map(said),
+  knitting: route.knitting,
   fit: route.fit.map(fit),
   measurements: route.measurements.map(measurement),
   worth: {

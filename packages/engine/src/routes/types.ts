@@ -109,6 +109,64 @@ export interface RouteCount {
   readonly count: number;
 }
 
+/** What is begun, or ends, at a height of a piece. */
+export type RowMark =
+  | 'cast-on'
+  | 'ribbing'
+  | 'underarm'
+  | 'shoulder'
+  | 'crown'
+  | 'heel'
+  | 'toe'
+  | 'tip'
+  | 'end';
+
+/** Rows that are knit one after the other, up to a mark. */
+export interface RowStretch {
+  readonly to: RowMark;
+  /** All rows from the mark before it, the cast-on for the first; null where no length of the pattern tells. */
+  readonly rows: number | null;
+  /** Rows more than planned; negative is fewer. */
+  readonly by: number;
+}
+
+/** How far down a piece is ripped: `below` rows under the place of a mark as it is knit now. */
+export interface RipTo {
+  readonly mark: RowMark;
+  readonly below: number;
+  /** The last row that stays, counted from the cast-on; null where no length of the pattern tells. */
+  readonly row: number | null;
+}
+
+/** One piece as a route has it knit; its copies are alike. */
+export interface PieceRows {
+  /** By its name in the outline. */
+  readonly piece: string;
+  readonly copies: 1 | 2;
+  /** Whether it is knit farther now than what stays of it. */
+  readonly stands: 'not-begun' | 'below' | 'beyond';
+  /** Null where nothing of it is ripped. */
+  readonly ripTo: RipTo | null;
+  /** In the order of knitting. */
+  readonly stretches: readonly RowStretch[];
+  /** Stitches wider than planned up to the underarm; negative is narrower. */
+  readonly wider: number;
+}
+
+/**
+ * What a route does, in numbers that can be carried out with needles: rows piece by piece, stitches at a place.
+ * Carried out on the garment as it is planned, they give what the route promises as knit.
+ */
+export interface Knitting {
+  readonly pieces: readonly PieceRows[];
+  /** Rows added at the lower edge of the body or of the sleeves; negative are taken out there. */
+  readonly edge: { readonly at: 'hem' | 'cuff'; readonly rows: number } | null;
+  /** Stitches at a landmark, over the whole span of its measurement. */
+  readonly stitches: readonly { readonly landmark: string; readonly count: number }[];
+  /** Put into each side of the body; negative is taken in there. */
+  readonly sides: { readonly stitches: number; readonly mm: number } | null;
+}
+
 /** Hours with 90 % ranges. `total` is work, drying by the clock left out. */
 export interface RouteHours {
   readonly total: Spread;
@@ -150,6 +208,10 @@ export interface Route {
   /** Landmark with the least chance; null where none is judged. */
   readonly worst: RouteFit | null;
   readonly counts: readonly RouteCount[];
+  /** Null where nothing is knit otherwise than the pattern has it. */
+  readonly knitting: Knitting | null;
+  /** What to do, step by step, as sentences. Lengths are `{mm:123.4}` tokens. */
+  readonly steps: readonly string[];
   readonly hours: RouteHours;
   readonly yarnM: RouteYarn;
   readonly chanceOfYarn: number | null;

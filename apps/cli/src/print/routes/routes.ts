@@ -62,7 +62,7 @@ export const routeLines = (
 const spoken = (count: Route['counts']): string =>
   count.map(({ what, count: n }) => `${what} ${n}`).join(', ');
 
-/** What speaks for and against the first few. */
+/** What the first few ask to do, step by step, and what speaks for and against them. */
 export const reasonLines = (
   routes: readonly Route[],
   say: (text: string) => string,
@@ -71,6 +71,7 @@ export const reasonLines = (
   style.heading(`The first ${routes.length === 1 ? 'one' : routes.length} in full`),
   ...routes.flatMap((route, k) => [
     ...hanging(`${padStart(`${k + 1}`, 3)}  `, route.reasons.map(say).join(' ')),
+    ...route.steps.flatMap((step) => hanging(`${INDENT}- `, say(step))),
     ...(route.counts.length === 0 ? [] : hanging(INDENT, `Counts: ${spoken(route.counts)}.`)),
   ]),
 ];

@@ -30,6 +30,7 @@ export const RouteSheet = (props: RouteSheetProps) => {
     >
       <p className="df-lead">{say(route, route.reasons[0] ?? NOTHING_SAID)}</p>
       <Why {...props} />
+      <How route={route} />
       {route.measurements.length > 0 && <RouteDrawn route={route} judgedAt={judgedAt} />}
       <RouteFits route={route} />
       <RouteCosts route={route} />
@@ -44,6 +45,22 @@ export const RouteSheet = (props: RouteSheetProps) => {
 };
 
 const NOTHING_SAID = 'Nothing is wanted of the fit yet, so it is not judged.';
+
+/** Step by step, where rows are counted. */
+const How = ({ route }: { route: Route }) => {
+  const say = useRouteWords();
+  if (route.steps.length === 0) return null;
+  return (
+    <>
+      <h3>How it is done</h3>
+      <ol className="ro-steps">
+        {route.steps.map((step) => (
+          <li key={step}>{say(route, step)}</li>
+        ))}
+      </ol>
+    </>
+  );
+};
 
 /** What speaks for it and against it, and what would tell more. */
 const Why = ({ route, routes, measurings }: RouteSheetProps) => {

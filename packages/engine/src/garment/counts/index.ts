@@ -15,7 +15,7 @@ export {
   type PieceCounts,
   type PieceQuestion,
 } from './piece-counts.ts';
-export { layersOf, pieceStitches } from './piece-stitches.ts';
+export { areaOf, layersOf, pieceStitches } from './piece-stitches.ts';
 export { type ReadOptions, readCounts } from './read-counts.ts';
 export { type Recount, type RecountedLine, recount } from './recount.ts';
 export { shareKnit } from './share-knit.ts';

@@ -1,5 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { draws } from '../../../../../scripts/lib/draws.mjs';
+import { once } from '../../../../../scripts/lib/once.mjs';
 import { flat, mm, type Result } from '../../units/index.ts';
 import { GARMENT_KINDS, type GarmentKind } from '../kinds.ts';
 import { outlinePieces } from '../outline/index.ts';
@@ -40,6 +42,16 @@ const anyPiece = fc
     });
     return { piece: pieces[pick % pieces.length]!, pitch: gauge(stitch, stitch * ratio) };
   });
+
+/** Pieces of all kinds with their counts, which take long: every law is held against the same. */
+const counted = once(() =>
+  fc.sample(anyPiece, draws(30, 1000)).map(({ piece, pitch }) => ({
+    piece,
+    pitch,
+    found: got(countsOfPiece(piece, { pitch })),
+    asked: JSON.stringify({ piece, pitch }),
+  })),
+);
 
 describe('counts of a piece', () => {
   it('CN10: a front edge stays straight up to its neck, which takes most stitches first', () => {
@@ -87,72 +99,56 @@ describe('counts of a piece', () => {
   });
 
   it('CN10: every garment keeps within one step of its outline, and six tenths on the whole', () => {
-    fc.assert(
-      fc.property(anyPiece, ({ piece, pitch }) => {
-        const found = got(countsOfPiece(piece, { pitch }));
-        // One step of shaping, which is four stitches of half a round on a hat and two on a mitten, or a
-        // fiftieth of all that an edge travels: 65 stitches for the longest side of a garment here, 1.1
-        // times half the span for a shawl (half the span there, and the rounding of its point).
-        const step = piece.name === 'hat' ? 4 : piece.name === 'mitten' ? 2 : 1;
-        const travel = piece.name === 'shawl' ? (1.1 * 750) / pitch.stitch : 65 * step;
-        const bound = Math.max(step, travel / 50);
-        expect(found.fit.worst).toBeLessThanOrEqual(bound);
-        // Twenty rows beyond 0.6 of it cost more than the two lines that would mend it.
-        expect(found.fit.rms).toBeLessThanOrEqual(0.6 * bound);
-      }),
-      { numRuns: 30, endOnFailure: true },
-    );
+    for (const { piece, pitch, found, asked } of counted()) {
+      // One step of shaping, which is four stitches of half a round on a hat and two on a mitten, or a
+      // fiftieth of all that an edge travels: 65 stitches for the longest side of a garment here, 1.1
+      // times half the span for a shawl (half the span there, and the rounding of its point).
+      const step = piece.name === 'hat' ? 4 : piece.name === 'mitten' ? 2 : 1;
+      const travel = piece.name === 'shawl' ? (1.1 * 750) / pitch.stitch : 65 * step;
+      const bound = Math.max(step, travel / 50);
+      expect(found.fit.worst, asked).toBeLessThanOrEqual(bound);
+      // Twenty rows beyond 0.6 of it cost more than the two lines that would mend it.
+      expect(found.fit.rms, asked).toBeLessThanOrEqual(0.6 * bound);
+    }
   });
 
   it('CN10: stitches worked are the area of the outline, within what rounding of rows and stitches allows', () => {
-    fc.assert(
-      fc.property(anyPiece, ({ piece, pitch }) => {
-        if (piece.name === 'mitten') return; // Its thumb is counted apart.
-        const found = got(countsOfPiece(piece, { pitch }));
-        expect(got(stitchesIn(found.steps, pitch))).toBe(found.stitches);
+    // A mitten’s thumb is counted apart.
+    for (const { piece, pitch, found, asked } of counted())
+      if (piece.name !== 'mitten') {
+        expect(got(stitchesIn(found.steps, pitch)), asked).toBe(found.stitches);
         // Half a stitch at each of two edges of 40 or more, eight at a crown, a row at each of two ends.
-        expect(Math.abs(found.stitches / pieceStitches(piece, pitch) - 1)).toBeLessThan(0.1);
-      }),
-      { numRuns: 30, endOnFailure: true },
-    );
+        const wanted = pieceStitches(piece, pitch);
+        expect(Math.abs(found.stitches / wanted - 1), asked).toBeLessThan(0.1);
+      }
   });
 
   it('CN10: lengths are within three rows and widths within three stitches, but where a repeat or sections of a round ask for more', () => {
-    fc.assert(
-      fc.property(anyPiece, ({ piece, pitch }) => {
-        const found = got(countsOfPiece(piece, { pitch }));
-        const round = piece.name === 'hat' || piece.name === 'mitten';
-        for (const each of found.measures) {
-          // Heights are even numbers of rows: one row off at each of two ends, and one more where two heights
-          // are so near to each other that both cannot have even rows of their own.
-          if (each.direction === 'length')
-            expect(Math.abs(each.errorMm)).toBeLessThanOrEqual(3 * pitch.row + 1e-9);
-          // Half a step of shaping at each edge and as much for the bound: 8 places of a tube are 2 flat stitches.
-          else
-            expect(Math.abs(each.errorMm)).toBeLessThanOrEqual(
-              (round ? 4 : 3) * pitch.stitch + 1e-9,
-            );
-        }
-      }),
-      { numRuns: 30, endOnFailure: true },
-    );
+    for (const { piece, pitch, found, asked } of counted()) {
+      const round = piece.name === 'hat' || piece.name === 'mitten';
+      // Heights are even numbers of rows: one row off at each of two ends, and one more where two heights
+      // are so near to each other that both cannot have even rows of their own.
+      const rows = 3 * pitch.row + 1e-9;
+      // Half a step of shaping at each edge and as much for the bound: 8 places of a tube are 2 flat stitches.
+      const stitches = (round ? 4 : 3) * pitch.stitch + 1e-9;
+      for (const { direction, errorMm } of found.measures)
+        expect(Math.abs(errorMm), asked).toBeLessThanOrEqual(
+          direction === 'length' ? rows : stitches,
+        );
+    }
   });
 
   it('CN8: what is counted is read back from its outline and from its words', () => {
-    fc.assert(
-      fc.property(
-        anyPiece,
-        fc.constantFrom('us' as const, 'uk' as const),
-        ({ piece, pitch }, words) => {
-          const { steps } = got(countsOfPiece(piece, { pitch }));
-          expect(got(tidySteps(steps, pitch))).toEqual(steps);
-          const drawn = got(outlineFromCounts(steps, pitch));
-          expect(got(countsFromOutline(drawn, { pitch }))).toEqual(steps);
-          expect(got(readCounts(writeCounts(steps, { words, pitch }).join('\n')))).toEqual(steps);
-        },
-      ),
-      { numRuns: 30, endOnFailure: true },
-    );
+    for (const [k, { pitch, found, asked }] of counted().entries()) {
+      const { steps } = found;
+      const words = k % 2 === 0 ? 'us' : 'uk';
+      expect(got(tidySteps(steps, pitch)), asked).toEqual(steps);
+      const drawn = got(outlineFromCounts(steps, pitch));
+      expect(got(countsFromOutline(drawn, { pitch })), asked).toEqual(steps);
+      expect(got(readCounts(writeCounts(steps, { words, pitch }).join('\n'))), asked).toEqual(
+        steps,
+      );
+    }
   });
 
   it('CN10: gauge and lengths scaled alike give the same counts', () => {

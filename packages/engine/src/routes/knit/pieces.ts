@@ -1,15 +1,14 @@
-import { areaOf, layersOf, pieceStitches } from '../../garment/counts/index.ts';
+import { layersOf, pieceStitches, shareKnit } from '../../garment/counts/index.ts';
 import {
   type EdgeKind,
-  flattenPath,
   type GarmentKind,
   type OutlinePiece,
   outlineOf,
   outlineSizes,
-  type Point,
   pathLength,
 } from '../../garment/index.ts';
 import { mm } from '../../units/index.ts';
+import type { RowMark } from '../types.ts';
 import type { Luck, Make } from './luck.ts';
 
 /** Which part of a garment a piece belongs to. */
@@ -19,14 +18,16 @@ export type PartName = 'body' | 'sleeve';
 export interface KnitPiece {
   readonly name: string;
   readonly part: PartName;
+  readonly copies: 1 | 2;
   readonly stitches: number;
   readonly castOn: number;
   readonly bindOff: number;
   /** Edges that are sewn, mm; a seam has two. */
   readonly seamEdgesMm: number;
-  /** Share of its stitches below the underarm (its end, where it has none), and in its ribbing. */
-  readonly belowUnderarm: number;
-  readonly inRibbing: number;
+  /** How far from the cast-on each mark is drawn, mm. */
+  readonly marks: Readonly<Partial<Record<RowMark, number>>>;
+  /** Share of a copy's stitches within so many mm of its cast-on, 0 to 1. */
+  shareTo(mm: number): number;
 }
 
 const SLEEVE_LANDMARKS: ReadonlySet<string> = new Set(['upper-arm', 'cuff', 'sleeve-length']);
@@ -44,48 +45,45 @@ const edgeMm = (piece: OutlinePiece, kinds: readonly EdgeKind[]): number =>
   piece.copies *
   layersOf(piece);
 
-/** The part of a polygon at or below a level line; y runs down. */
-const below = (corners: readonly Point[], y: number): Point[] =>
-  corners.flatMap((p, i) => {
-    const q = corners[(i + 1) % corners.length]!;
-    const inside = p.y >= y ? [p] : [];
-    if (p.y >= y === q.y >= y) return inside;
-    const share = (y - p.y) / (q.y - p.y);
-    return [...inside, { x: p.x + share * (q.x - p.x), y }];
-  });
+/** Where shaping to the end begins, as a share of that length, and of the width of a foot: as they are drawn. */
+const CROWN = 0.58;
+const TIP = 0.55;
+const TOE = 0.5;
 
-const shareBelow = (piece: OutlinePiece, y: number | undefined): number | null => {
-  if (y === undefined) return null;
-  const corners = flattenPath(piece.path, 0.05);
-  return areaOf(below(corners, y)) / areaOf(corners);
+/** Marks by the lengths that are drawn; halves are drawn to the height of the whole, which has them. */
+const marksOf = (part: PartName, lengthOf: (landmark: string) => number): KnitPiece['marks'] => {
+  const rib = lengthOf('rib-depth');
+  const ribbing = rib > 0 ? { ribbing: rib } : {};
+  if (part === 'sleeve') return { ...ribbing, underarm: lengthOf('sleeve-length') };
+  const [under, crown, leg, hand] = [
+    lengthOf('underarm-length'),
+    lengthOf('hat-height'),
+    lengthOf('leg-length'),
+    lengthOf('hand-length'),
+  ];
+  if (under > 0) return { ...ribbing, underarm: under, end: lengthOf('body-length') };
+  if (crown > 0) return { ...ribbing, crown: CROWN * crown, end: crown };
+  if (leg > 0) {
+    const end = leg + lengthOf('foot-length');
+    return { ...ribbing, heel: leg, toe: end - TOE * lengthOf('foot'), end };
+  }
+  if (hand > 0) return { ...ribbing, tip: rib + TIP * hand, end: rib + hand };
+  return { end: Math.max(lengthOf('length'), lengthOf('depth')) };
 };
 
-/** Length below the shaped end, for pieces that have no underarm: crowns, toes and tips. Assumption. */
-const UNSHAPED: Readonly<Record<string, number>> = { hat: 0.7, sock: 0.8, mitten: 0.75 };
-
-/** The top end of the length up to the underarm: of the body, or of the sleeve. */
-const underarmY = ({ dimensions }: OutlinePiece): number | undefined => {
-  const up = dimensions.find(
-    ({ landmark }) => landmark === 'underarm-length' || landmark === 'sleeve-length',
-  );
-  return up === undefined ? undefined : Math.min(up.from.y, up.to.y);
-};
-
-const ribY = ({ details }: OutlinePiece): number | undefined =>
-  details.find(({ kind }) => kind === 'ribbing')?.path[0]?.from.y;
-
-const knitPiece = (piece: OutlinePiece, luck: Luck, underarm: number | undefined): KnitPiece => {
+const knitPiece = (piece: OutlinePiece, luck: Luck, marks: KnitPiece['marks']): KnitPiece => {
   const [stitch, row] = [luck.pitch.width.median, luck.pitch.length.median];
   const one = pieceStitches(piece, { stitch: mm(stitch), row: mm(row), state: 'asKnit' });
   return {
     name: piece.name,
     part: partOfPiece(piece),
+    copies: piece.copies,
     stitches: one * piece.copies,
     castOn: edgeMm(piece, ['cast-on']) / stitch,
     bindOff: edgeMm(piece, ['bound-off', 'neckline']) / stitch,
     seamEdgesMm: edgeMm(piece, ['seam']),
-    belowUnderarm: shareBelow(piece, underarm) ?? UNSHAPED[piece.name] ?? 1,
-    inRibbing: shareBelow(piece, ribY(piece)) ?? 0,
+    marks,
+    shareTo: shareKnit(piece),
   };
 };
 
@@ -104,11 +102,14 @@ export const knitPieces = (
     mm: luck.median[makes[at]!.from][at]! * makes[at]!.factor,
   }));
   const { pieces } = outlineOf(kind, outlineSizes(sizes));
-  /** Halves are drawn to the height of the whole, which has the dimension. */
-  const underarm = (part: PartName): number | undefined =>
-    pieces
-      .filter((each) => partOfPiece(each) === part)
-      .map(underarmY)
-      .find((y) => y !== undefined);
-  return pieces.map((piece) => knitPiece(piece, luck, underarm(partOfPiece(piece))));
+  const dimensions = pieces.flatMap((each) => each.dimensions);
+  const lengthOf = (landmark: string): number => {
+    const at = dimensions.find((each) => each.landmark === landmark);
+    return at === undefined ? 0 : Math.hypot(at.to.x - at.from.x, at.to.y - at.from.y);
+  };
+  const marks = {
+    body: marksOf('body', lengthOf),
+    sleeve: marksOf('sleeve', lengthOf),
+  };
+  return pieces.map((piece) => knitPiece(piece, luck, marks[partOfPiece(piece)]));
 };

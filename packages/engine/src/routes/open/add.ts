@@ -1,8 +1,9 @@
+import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
-import type { PartName } from '../knit/pieces.ts';
-import { shareOfPart, type Work } from '../price/work.ts';
+import { type PartName, partOf } from '../knit/pieces.ts';
+import { shareOf, shareOfPart, type Work } from '../price/work.ts';
 import { plannedMat } from './afresh.ts';
-import { type Aim, edgeMoved, firstAim, indexOf, withFactors } from './aim.ts';
+import { type Aim, firstAim, indexOf, withFactors } from './aim.ts';
 import {
   type Bench,
   type Draft,
@@ -15,9 +16,10 @@ import {
   together,
 } from './draft.ts';
 import { finishing } from './drying.ts';
+import { knittingOf } from './rip.ts';
 
 /** The width of the edge that rows are added to. */
-const EDGE: Readonly<Record<PartName, string>> = { body: 'hem', sleeve: 'cuff' };
+const EDGE: Readonly<Record<PartName, 'hem' | 'cuff'>> = { body: 'hem', sleeve: 'cuff' };
 
 /** Stitches around the edge that rows are added to: its own width, else the widest that is known. */
 const edgeStitches = (bench: Bench, part: PartName): number => {
@@ -47,7 +49,7 @@ const more = (bench: Bench, extra: Partial<Work>): Work => {
 const because = (aim: Aim): string =>
   `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}.`;
 
-type Told = Pick<Draft, 'id' | 'kind' | 'name' | 'makes' | 'work' | 'counts' | 'reasons'>;
+type Told = Omit<Draft, 'luck' | 'judged'>;
 const one = (bench: Bench, told: Told): Opened => ({
   drafts: [{ luck: bench.luck, judged: bench.own, ...told }],
   leftOut: [],
@@ -56,35 +58,92 @@ const one = (bench: Bench, told: Told): Opened => ({
 const rowsOf = (bench: Bench, mm: number): number =>
   Math.max(1, Math.round(Math.abs(mm) / bench.luck.pitch.length.median));
 
+/** More than this share of a length is not taken off it. */
+const MOST_TAKEN = 0.9;
+
 /** Rows of the ribbing that lies below the rows that are taken out; it is knit on again. */
 const borderRows = (bench: Bench): number => {
   const at = indexOf(bench, 'rib-depth');
   return at < 0 ? 0 : rowsOf(bench, bench.luck.median.there[at]!);
 };
 
+/** Lengths that the lower edge of a part ends: rows there change them and nothing above. */
+const FROM_EDGE: ReadonlySet<string> = new Set([
+  'body-length',
+  'underarm-length',
+  'sleeve-length',
+  'hat-height',
+  'leg-length',
+  'length',
+]);
+
+/** The lower edge moved by so many rows: every length that it ends gets that much longer. */
+const edgeMakes = (bench: Bench, part: PartName, byMm: number): Make[] => {
+  const { luck, planned } = bench;
+  const factors = new Map(
+    luck.known.model.measurements.flatMap(({ wanted: { landmark } }, at) =>
+      FROM_EDGE.has(landmark) && partOf(landmark) === part
+        ? [[at, 1 + byMm / luck.median.there[at]!] as const]
+        : [],
+    ),
+  );
+  return withFactors(planned, factors, times);
+};
+
+/** Of sleeves one by one. */
+const edgeSteps = (
+  part: PartName,
+  all: string,
+  {
+    longer,
+    rows,
+    border,
+    stitches,
+  }: Record<'rows' | 'border' | 'stitches', number> & {
+    readonly longer: boolean;
+  },
+): string[] => {
+  const many = Math.round(stitches / (part === 'sleeve' ? 2 : 1));
+  const edge = part === 'sleeve' ? 'each cuff' : `the ${all}`;
+  if (longer)
+    return [
+      `Pick up about ${many} stitches along ${edge}, knit ${rows} rows downwards, and bind off.`,
+    ];
+  const first = border > 0 ? `row ${border}, where the ribbing ends,` : 'the cast-on edge';
+  const take = `At ${edge}, take out all from ${first} up to row ${border + rows}, counted from the cast-on edge`;
+  return border > 0
+    ? [
+        `${take}: snip a stitch there and unpick the row all around.`,
+        `Put the about ${many} stitches above it on the needle, knit the ${border} rows of ribbing downwards, and bind off.`,
+      ]
+    : [`${take}, and bind the about ${many} stitches above it off downwards.`];
+};
+
+/** A piece that is not begun has those rows as it is knit. */
+const restSteps = ({ pieces, question }: Bench, part: PartName, by: number): string[] =>
+  pieces
+    .filter(({ name, part: on }) => on === part && shareOf(question.progress, name) === 0)
+    .map(
+      ({ name }) =>
+        `Knit the ${name} with ${Math.abs(by)} rows ${by > 0 ? 'more' : 'fewer'} above its ribbing.`,
+    );
+
 /** Rows at the lower edge, added or taken off; a change of length without ripping what is above. */
 const openRows = (bench: Bench, part: PartName): Opened => {
   const edge = edgeWord(bench, part);
+  const out = (why: string) => nothing('add', `Rows at the ${edge}`, why);
   const aim = firstAim(bench, 'length', part);
-  if (aim === undefined)
-    return nothing(
-      'add',
-      `Rows at the ${edge}`,
-      'No length of it that is wanted is likely to miss.',
-    );
-  const above = aim.fit.landmark === 'armhole-depth' || aim.fit.landmark === 'yoke-depth';
-  if (above || aim.fit.landmark === 'foot-length')
-    return nothing(
-      'add',
-      `Rows at the ${edge}`,
-      `The ${spoken(aim.fit.landmark)} lies ${above ? 'above it' : 'beyond the heel'}.`,
-    );
+  if (aim === undefined) return out('No length of it that is wanted is likely to miss.');
+  if (!FROM_EDGE.has(aim.fit.landmark))
+    return out(`The ${spoken(aim.fit.landmark)} does not end there.`);
   if (shareOfPart(bench.pieces, bench.question.progress, part) === 0)
-    return nothing('add', `Rows at the ${edge}`, 'It is not begun: knit it to the length at once.');
+    return out('It is not begun: knit it to the length at once.');
   const rows = rowsOf(bench, aim.byMm);
-  const stitches = edgeStitches(bench, part);
-  const makes = withFactors(bench.planned, edgeMoved(bench, aim), times);
   const longer = aim.byMm > 0;
+  const row = bench.luck.pitch.length.median;
+  if (!longer && rows * row > MOST_TAKEN * bench.luck.median.there[aim.target.at]!)
+    return out('More would have to come off than is worth keeping.');
+  const stitches = edgeStitches(bench, part);
   const fabric = (deep: number) => ({ name: `${edge} border`, stitches: stitches * deep });
   const border = borderRows(bench);
   return one(bench, {
@@ -95,8 +154,13 @@ const openRows = (bench: Bench, part: PartName): Opened => {
       : border > 0
         ? `Take ${rows} rows out above the ribbing of the ${edge} and knit the ribbing on again`
         : `Take ${rows} rows off at the ${edge}, bound off downwards`,
-    makes,
+    makes: edgeMakes(bench, part, (longer ? rows : -rows) * row),
+    knitting: knittingOf({ edge: { at: EDGE[part], rows: longer ? rows : -rows } }),
     counts: [{ what: 'rows', count: rows }],
+    steps: [
+      ...edgeSteps(part, edge, { longer, rows, border, stitches }),
+      ...restSteps(bench, part, longer ? rows : -rows),
+    ],
     work: more(
       bench,
       longer
@@ -128,45 +192,63 @@ export const sideMm = (bench: Bench): number => {
 /** Girths that all change when the sides do. */
 export const GIRTHS = ['chest', 'waist', 'hip', 'hem'] as const;
 
-const sideways = (bench: Bench, aim: Aim): Told => {
-  const { luck } = bench;
+/** All girths of the body by so many mm wider. */
+export const girthsBy = (bench: Bench, byMm: number): Make[] => {
+  const { median } = bench.luck;
   const factors = new Map(
     GIRTHS.map((each) => indexOf(bench, each))
       .filter((at) => at >= 0)
-      .map((at) => [at, Math.max(0.05, 1 + aim.byMm / luck.median.there[at]!)]),
+      .map((at) => [at, Math.max(0.05, 1 + byMm / median.there[at]!)]),
   );
-  const makes = withFactors(bench.planned, factors, times);
+  return withFactors(bench.planned, factors, times);
+};
+
+const takenIn = (bench: Bench, aim: Aim): Told => {
+  const byEach = -aim.byMm / 2;
+  const stitches = Math.max(1, Math.round(byEach / bench.luck.pitch.width.median));
+  return {
+    id: 'take-away:sides',
+    kind: 'take-away',
+    name: `Take in each side by ${mmToken(byEach)} with a seam`,
+    makes: girthsBy(bench, aim.byMm),
+    knitting: knittingOf({ sides: { stitches: -stitches, mm: -byEach } }),
+    counts: [{ what: 'stitches into each seam', count: stitches }],
+    work: more(bench, { seamsMm: 2 * sideMm(bench), ends: 4 }),
+    reasons: [because(aim), 'The fabric that is taken in stays inside as a ridge.'],
+  };
+};
+
+const withPanels = (bench: Bench, aim: Aim): Told => {
+  const { pitch } = bench.luck;
   const side = sideMm(bench);
-  const each = Math.max(1, Math.round(Math.abs(aim.byMm) / 2 / luck.pitch.width.median));
-  if (aim.byMm < 0)
-    return {
-      id: 'take-away:sides',
-      kind: 'take-away',
-      name: `Take in each side by ${mmToken(-aim.byMm / 2)} with a seam`,
-      makes,
-      counts: [{ what: 'stitches into each seam', count: each }],
-      work: more(bench, { seamsMm: 2 * side, ends: 4 }),
-      reasons: [because(aim), 'The fabric that is taken in stays inside as a ridge.'],
-    };
+  const each = Math.max(1, Math.round(aim.byMm / 2 / pitch.width.median));
+  const mm = each * pitch.width.median;
   return {
     id: 'add:gusset',
     kind: 'add',
     name: `Knit a panel of ${each} stitches for each side and sew it in`,
-    makes,
+    makes: girthsBy(bench, 2 * mm),
+    knitting: knittingOf({ sides: { stitches: each, mm } }),
     counts: [{ what: 'stitches of a panel', count: each }],
     work: more(bench, {
-      knit: [{ name: 'side panels', stitches: (2 * each * side) / luck.pitch.length.median }],
+      knit: [{ name: 'side panels', stitches: (2 * each * side) / pitch.length.median }],
       castOn: 2 * each,
       bindOff: 2 * each,
       seamsMm: 4 * side,
       ends: 8,
     }),
+    steps: [
+      `Knit two panels of ${each} stitches and ${Math.round(side / pitch.length.median)} rows, and sew one into each side, from the lower edge to the underarm.`,
+    ],
     reasons: [
       because(aim),
       'A panel widens the body below the underarm alone: the armholes and the cross back stay as they are.',
     ],
   };
 };
+
+const sideways = (bench: Bench, aim: Aim): Told =>
+  aim.byMm < 0 ? takenIn(bench, aim) : withPanels(bench, aim);
 
 const openSides = (bench: Bench): Opened => {
   const name = 'Panels in the sides, or taking them in';

@@ -48,44 +48,6 @@ export const firstAim = (
 export const indexOf = ({ luck }: Bench, landmark: string): number =>
   luck.known.model.measurements.findIndex(({ wanted }) => wanted.landmark === landmark);
 
-const BODY: ReadonlySet<string> = new Set(['body-length', 'underarm-length']);
-const TOP: ReadonlySet<string> = new Set(['armhole-depth', 'yoke-depth']);
-
-/** So many mm longer at a landmark, as a factor of its measurement; nothing where it has none. */
-const longer = (bench: Bench, landmark: string, byMm: number): [number, number][] => {
-  const at = indexOf(bench, landmark);
-  if (at < 0 || byMm === 0) return [];
-  return [[at, Math.max(0.05, 1 + byMm / bench.luck.median.there[at]!)]];
-};
-
-/** A change below the underarm, which lengthens the whole, and one above it, as factors. */
-const bodyLonger = (bench: Bench, under: number, top: number): Map<number, number> =>
-  new Map([
-    ...longer(bench, 'underarm-length', under),
-    ...longer(bench, 'armhole-depth', top),
-    ...longer(bench, 'yoke-depth', top),
-    ...longer(bench, 'body-length', under + top),
-  ]);
-
-/** The lower edge moved by so many mm: the part gets that much longer below. */
-export const edgeMoved = (bench: Bench, aim: Aim): Map<number, number> =>
-  BODY.has(aim.fit.landmark)
-    ? bodyLonger(bench, aim.byMm, 0)
-    : new Map(longer(bench, aim.fit.landmark, aim.byMm));
-
-/** Every length of a part that is likely to miss made to the middle of what is wanted, as it can be above the underarm. */
-export const lengthsMet = (bench: Bench, part: PartName): Map<number, number> => {
-  const aims = aimsOf(bench).filter((aim) => aim.part === part && aim.direction === 'length');
-  const top = aims.find(({ fit }) => TOP.has(fit.landmark))?.byMm ?? 0;
-  const body = aims.find(({ fit }) => BODY.has(fit.landmark));
-  const whole = body?.fit.landmark === 'body-length' ? body.byMm - top : (body?.byMm ?? 0);
-  const others = aims.filter(({ fit }) => !TOP.has(fit.landmark) && !BODY.has(fit.landmark));
-  return new Map([
-    ...bodyLonger(bench, whole, top),
-    ...others.flatMap(({ fit, byMm }) => longer(bench, fit.landmark, byMm)),
-  ]);
-};
-
 export const withFactors = (
   makes: readonly Make[],
   factors: ReadonlyMap<number, number>,

@@ -4,7 +4,7 @@ import type { Luck, Make } from '../knit/luck.ts';
 import type { KnitPiece, PartName } from '../knit/pieces.ts';
 import type { Judged } from '../knit/targets.ts';
 import type { Work } from '../price/work.ts';
-import type { RouteCount, RouteKind, RouteLeftOut, RoutesQuestion } from '../types.ts';
+import type { Knitting, RouteCount, RouteKind, RouteLeftOut, RoutesQuestion } from '../types.ts';
 
 /** A route that is open, before it is priced. */
 export interface Draft {
@@ -19,6 +19,8 @@ export interface Draft {
   readonly recipient?: string;
   readonly planned?: boolean;
   readonly counts?: readonly RouteCount[];
+  readonly knitting?: Knitting;
+  readonly steps?: readonly string[];
   readonly reasons?: readonly string[];
   /** Ids of bases of this route alone. */
   readonly bases?: readonly string[];
@@ -77,14 +79,3 @@ export const edgeWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): str
   if (part === 'sleeve') return 'cuffs';
   return pieces.length === 1 ? 'cast-on edge' : 'hem';
 };
-
-const TOPS: Readonly<Record<string, string>> = {
-  sock: 'toe',
-  mitten: 'tip',
-  hat: 'crown',
-  shawl: 'edge',
-};
-
-/** What the shaping at the far end of a part is called. */
-export const topWord = ({ pieces }: Pick<Bench, 'pieces'>, part: PartName): string =>
-  part === 'sleeve' ? 'top shaping' : (TOPS[pieces[0]?.name ?? ''] ?? 'top shaping');

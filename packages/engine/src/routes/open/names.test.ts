@@ -37,11 +37,11 @@ describe('Names and work of routes', () => {
       found({ forecast: SHORTER, progress }).find(({ id }) => id === 'rip-length:body');
     const fresh = of([]);
     expect(fresh?.name).toMatch(/^Knit the body with \d+ rows fewer/);
-    expect(rows(fresh)).not.toContain('row to rip back to');
+    expect(rows(fresh)).not.toContain('row to rip down to');
     expect(fresh?.hours.rip.p95).toBe(0);
     const done = of([{ piece: 'back', share: 1 }]);
-    expect(done?.name).toMatch(/^Rip the body back to/);
-    expect(rows(done)).toContain('row to rip back to');
+    expect(done?.name).toMatch(/^Rip the back down to row \d+ and begin the armholes there/);
+    expect(rows(done)).toContain('row to rip down to');
     expect(done?.hours.rip.p50).toBeGreaterThan(0);
   });
 
@@ -60,6 +60,41 @@ describe('Names and work of routes', () => {
     const plain = extra(shorter([]));
     expect(plain.name).toContain('bound off downwards');
     expect(plain.hours).toBeCloseTo(0, 9);
+  });
+
+  it('O24: the row to rip to is the new place of the underarm; what is above it stays what is wanted', () => {
+    const all = found({ forecast: SHORTER, progress: [{ piece: 'back', share: 1 }] });
+    const route = all.find(({ id }) => id === 'rip-length:body');
+    const planned = all.find(({ planned: is }) => is);
+    const knit = (of: Route | undefined, landmark: string) =>
+      of?.measurements.find((each) => each.landmark === landmark)?.states.asKnit.p50Mm ?? 0;
+    const back = route?.knitting?.pieces.find(({ piece }) => piece === 'back');
+    const under = back?.stretches.find(({ to }) => to === 'underarm');
+    expect(under?.by).toBeLessThan(-5);
+    // It lies that much lower: the row to which it is ripped is the row where the armholes begin.
+    expect(back?.ripTo?.row).toBe(under?.rows);
+    expect(route?.name).toContain(`down to row ${under?.rows} `);
+    expect(knit(route, 'armhole-depth')).toBeCloseTo(knit(planned, 'armhole-depth'), 9);
+    const shorter = knit(planned, 'body-length') - knit(route, 'body-length');
+    // Rows of about 3.6 mm; rounded to whole ones from the cast-on, half of one is lost or won.
+    expect(shorter / -under!.by).toBeGreaterThan(3.3);
+    expect(shorter / -under!.by).toBeLessThan(3.9);
+  });
+
+  it('O24: each step says of which piece, and from where its rows are counted', () => {
+    const all = found({ forecast: SHORTER, progress: QUESTION.progress });
+    const ripped = all.filter(({ knitting }) => (knitting?.pieces.length ?? 0) > 0);
+    expect(ripped.length).toBeGreaterThan(3);
+    for (const { knitting, steps } of ripped) {
+      const said = steps.join(' ');
+      for (const { piece, ripTo, stretches } of knitting!.pieces) {
+        expect(said.toLowerCase()).toContain(piece);
+        if (ripTo !== null && ripTo.row! > 0)
+          expect(said).toContain(`row ${ripTo.row} from the cast-on`);
+        for (const { rows: count, by } of stretches)
+          if (by !== 0) expect(said).toMatch(new RegExp(`\\b${count}\\b`));
+      }
+    }
   });
 
   it('O22: where one half of the body is not begun, it may make up for the other', () => {
@@ -86,7 +121,7 @@ describe('Names and work of routes', () => {
     const route = all.find(({ id }) => /:front:length$/.test(id));
     const ripped = (id: string) => all.find((each) => each.id === id)?.hours.rip.p50 ?? Number.NaN;
     expect(route?.name).toMatch(
-      /^Rip the back down to the underarm, row \d+, and go on with \d+ rows/,
+      /^Rip the back down to row \d+ and begin the armholes there, \d+ rows lower; knit the front so too, \d+ stitches/,
     );
     expect(route?.hours.rip.p50).toBeCloseTo(ripped('rip-length:body'), 9);
     expect(route?.hours.rip.p50).toBeLessThan(ripped('blend:own'));

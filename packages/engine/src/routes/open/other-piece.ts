@@ -1,13 +1,14 @@
 import type { Make } from '../knit/luck.ts';
-import { times } from '../knit/makes.ts';
 import type { KnitPiece } from '../knit/pieces.ts';
 import { shareOf, type Work } from '../price/work.ts';
-import { GIRTHS, sideMm } from './add.ts';
+import { GIRTHS, girthsBy, sideMm } from './add.ts';
 import { plannedMat } from './afresh.ts';
-import { type Aim, firstAim, indexOf, lengthsMet, withFactors } from './aim.ts';
+import { type Aim, firstAim, indexOf } from './aim.ts';
 import { type Bench, type Draft, mmToken, nothing, type Opened, percent, spoken } from './draft.ts';
 import { finishing } from './drying.ts';
-import { isAboveUnderarm, knitOn, rows, underarmRow } from './rip.ts';
+import { knitOn, knittingOf, rowCounts, rowsMet } from './rip.ts';
+import { fromTheTop, rowSteps, rowsName } from './row-words.ts';
+import { inRows, piecesInRows, staysOf } from './rows.ts';
 
 /** Of a body in two halves, the one that is begun and the one that is not. */
 interface Halves {
@@ -42,28 +43,26 @@ const widened = (bench: Bench, work: Work, { fresh }: Halves, stitches: number):
 
 /** Stitches more in that half, an even number, and what all girths come to by them. */
 const girths = (bench: Bench, aim: Aim): { stitches: number; byMm: number; makes: Make[] } => {
-  const { pitch, median } = bench.luck;
+  const { pitch } = bench.luck;
   const stitches =
     2 * Math.sign(aim.byMm) * Math.max(1, Math.round(Math.abs(aim.byMm) / pitch.width.median / 2));
   const byMm = stitches * pitch.width.median;
-  const factors = new Map(
-    GIRTHS.map((each) => indexOf(bench, each))
-      .filter((at) => at >= 0)
-      .map((at) => [at, Math.max(0.05, 1 + byMm / median.there[at]!)]),
-  );
-  return { stitches, byMm, makes: withFactors(bench.planned, factors, times) };
+  return { stitches, byMm, makes: girthsBy(bench, byMm) };
 };
 
 const wideWords = (stitches: number): string =>
   `${Math.abs(stitches)} stitches ${stitches > 0 ? 'wider' : 'narrower'}`;
 
-const drafted = (bench: Bench, halves: Halves, aim: Aim): Omit<Draft, 'id' | 'name' | 'work'> => {
-  const { kept, fresh } = halves;
+type Half = Omit<Draft, 'luck' | 'judged'>;
+
+const drafted = (
+  bench: Bench,
+  { kept, fresh }: Halves,
+  aim: Aim,
+): Omit<Half, 'id' | 'name' | 'work'> => {
   const { stitches, byMm, makes } = girths(bench, aim);
   const more = stitches > 0;
   return {
-    luck: bench.luck,
-    judged: bench.own,
     kind: more ? 'add' : 'take-away',
     makes,
     counts: [
@@ -81,45 +80,57 @@ const drafted = (bench: Bench, halves: Halves, aim: Aim): Omit<Draft, 'id' | 'na
   };
 };
 
+/** Rows of both halves as they are planned. */
+const asPlanned = (bench: Bench) => inRows(bench, bench.planned, 'body', []);
+
 const wider = (bench: Bench, halves: Halves, aim: Aim): Draft => {
   const { kept, fresh } = halves;
   const draft = drafted(bench, halves, aim);
   const { stitches } = girths(bench, aim);
+  const pieces = piecesInRows(bench, 'body', asPlanned(bench), { [fresh.name]: stitches });
+  const own = pieces.filter(({ piece }) => piece === fresh.name);
   return {
+    luck: bench.luck,
+    judged: bench.own,
     ...draft,
     id: `${draft.kind}:${fresh.name}`,
     name: `Keep the ${kept.name}, and knit the ${fresh.name} ${wideWords(stitches)} than planned`,
+    knitting: knittingOf({ pieces }),
+    steps: rowSteps(bench, { part: 'body', pieces: own }),
     work: widened(bench, finishing(bench, plannedMat(bench.forecast)), halves, stitches),
   };
 };
 
 /** The same, and both halves made as long as is wanted: what is knit is ripped no farther than its underarm. */
-const widerAndLong = (bench: Bench, halves: Halves, aim: Aim, length: Aim): Draft => {
-  const { kept, fresh } = halves;
+const widerAndLong = (bench: Bench, halves: Halves, aim: Aim): Draft[] => {
+  const { fresh } = halves;
+  const met = rowsMet(bench, 'body');
+  if (met.ripTo === null) return [];
   const draft = drafted(bench, halves, aim);
   const { stitches, makes: wide } = girths(bench, aim);
-  const makes = withFactors(wide, lengthsMet(bench, 'body'), times);
-  const count = rows(bench, length.byMm);
-  const long = `${Math.abs(count)} rows ${count > 0 ? 'more' : 'fewer'}`;
-  const back = isAboveUnderarm(bench, kept) ? 'Rip' : 'Knit';
-  const row = underarmRow(bench, 'body');
-  const at = row === null ? '' : `, row ${row},`;
-  return {
-    ...draft,
-    id: `${draft.kind}:${fresh.name}:length`,
-    name: `${back} the ${kept.name} ${back === 'Rip' ? 'down' : 'on'} to the underarm${at} and go on with ${long}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
-    makes,
-    counts: [
-      ...(draft.counts ?? []),
-      { what: `rows ${count > 0 ? 'more' : 'fewer'}`, count: Math.abs(count) },
-    ],
-    work: widened(
-      bench,
-      knitOn(bench, makes, 'body', ({ belowUnderarm }) => belowUnderarm),
-      halves,
-      stitches,
-    ),
-  };
+  // Lengths and widths are different measurements: the ones of either stand.
+  const makes = met.makes.map((make, at) => (make === bench.planned[at] ? wide[at]! : make));
+  const pieces = piecesInRows(bench, 'body', met, { [fresh.name]: stitches });
+  const told = { part: 'body', pieces } as const;
+  return [
+    {
+      luck: bench.luck,
+      judged: bench.own,
+      ...draft,
+      id: `${draft.kind}:${fresh.name}:length`,
+      name: `${rowsName(bench, told)}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
+      makes,
+      knitting: knittingOf({ pieces }),
+      counts: [...(draft.counts ?? []), ...rowCounts({ pieces })],
+      steps: [...rowSteps(bench, told), ...fromTheTop(bench, 'body')],
+      work: widened(
+        bench,
+        knitOn(bench, makes, 'body', staysOf(bench, met.ripTo)),
+        halves,
+        stitches,
+      ),
+    },
+  ];
 };
 
 /** A body of which one half is knit: the other takes up what all of it is too narrow or too wide by. */
@@ -132,10 +143,5 @@ export const openOtherPiece = (bench: Bench): Opened => {
   const aim = firstAim(bench, 'width', 'body');
   if (aim === undefined || !GIRTHS.some((each) => each === aim.fit.landmark))
     return out('No girth of the body is likely to miss.');
-  const length = firstAim(bench, 'length', 'body');
-  const both =
-    length === undefined || rows(bench, length.byMm) === 0
-      ? []
-      : [widerAndLong(bench, halves, aim, length)];
-  return { drafts: [wider(bench, halves, aim), ...both], leftOut: [] };
+  return { drafts: [wider(bench, halves, aim), ...widerAndLong(bench, halves, aim)], leftOut: [] };
 };

@@ -111,6 +111,8 @@ export const priced = (question: RoutesQuestion, draft: Draft, costs: CostOf): R
     chanceAllFit: judgement.chanceAll,
     worst: worstOf(judgement.fit),
     counts: draft.counts ?? [],
+    knitting: draft.knitting ?? null,
+    steps: draft.steps ?? [],
     ...told,
     chanceByDate: draft.makes === null ? null : told.chanceByDate,
     dependsOn: dependsOn(draft, question),

@@ -38,10 +38,20 @@ export const NO_WORK: Omit<Work, 'stitch'> = {
 export const shareOf = (progress: readonly PieceProgress[], name: string): number =>
   progress.find(({ piece }) => piece === name)?.share ?? 0;
 
+/** How much of each copy is knit: one is taken to be done before the other is begun. */
+export const sharesOfCopies = (
+  progress: readonly PieceProgress[],
+  { name, copies }: Pick<KnitPiece, 'name' | 'copies'>,
+): number[] => {
+  const all = copies * shareOf(progress, name);
+  return Array.from({ length: copies }, (_, k) => Math.min(1, Math.max(0, all - k)));
+};
+
 /** Tails of a piece: its first and last yarn, and the ends of a new ball or two. Common practice, no source. */
 const ENDS_PER_PIECE = 4;
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+const mean = (values: readonly number[]): number => sum(values) / values.length;
 const something = ({ stitches }: Fabric): boolean => stitches > 0.5;
 
 /** What is left of each piece when some of it stays: `stays` is a share of its stitches. */
@@ -54,15 +64,17 @@ export const workOf = (
     readonly sewn: boolean;
     /** Pieces as they are now; those of the route itself where they stay as they are. */
     readonly now?: readonly KnitPiece[];
-    /** Share of a piece that may stay; all of it where left out. */
+    /** Share of a copy that may stay; all of it where left out. */
     readonly stays?: (piece: KnitPiece) => number;
   },
 ): Work => {
   const { now = pieces, stays = () => 1, stitch, mat, sewn } = options;
   const rows = pieces.map((piece) => {
     const had = now.find(({ name }) => name === piece.name);
-    const share = shareOf(progress, piece.name);
-    const kept = Math.min(share, stays(had ?? piece));
+    const shares = sharesOfCopies(progress, piece);
+    const most = stays(had ?? piece);
+    const share = mean(shares);
+    const kept = mean(shares.map((each) => Math.min(each, most)));
     return { piece, old: had?.stitches ?? 0, share, kept };
   });
   const open = rows.filter(({ kept }) => kept < 1);

@@ -1,0 +1,2 @@
+export { garment } from './garments.ts';
+export { promisesBroken } from './promises.ts';
