@@ -4,9 +4,11 @@
 export const DRAWS = 'DRYFLAT_DRAWS';
 
 /**
- * How many a test draws: as few as find what goes wrong, in `npm test`; many more in `npm run deep`.
- * @param {number} few
- * @param {number} many
+ * What a test draws, or how many: as few as find what goes wrong, in `npm test`; many more in `npm run deep`.
+ * @template T
+ * @param {T} few
+ * @param {T} many
+ * @returns {T}
  */
 export const draws = (few, many) => (process.env[DRAWS] === 'large' ? many : few);
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { draws } from '../../../../scripts/lib/draws.mjs';
 import { randomSource } from '../stats/index.ts';
 import { explain } from '../units/index.ts';
 import { AFTER, wool } from './check/pieces.ts';
@@ -100,7 +101,7 @@ const numbersIn = (value: unknown): number[] => {
 
 /** Enough to hold a star's edges; the laws do not ask for a fine answer. */
 const NODES = 8;
-const BATCHES = 20;
+const BATCHES = draws(4, 20);
 const EACH = 500;
 /** One in so many is worked out in full; of the others only as much as tells faults from answers, cut short. */
 const IN_FULL = 10;

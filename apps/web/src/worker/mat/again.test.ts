@@ -2,11 +2,13 @@ import { mirroredInMat, planBlock } from '@dryflat/engine/blocking';
 import { findExample, type GarmentRecord } from '@dryflat/record';
 import { askBlockingWith, USUAL_STOCK } from '@dryflat/record/block';
 import { expect, test } from 'vitest';
+import { draws } from '../../../../../scripts/lib/draws.mjs';
 import { planAgain } from './again.ts';
 import { HAND_NODES } from './hand.ts';
 import type { AgainQuestion } from './protocol.ts';
 
-const { record } = findExample('waistcoat')!;
+// The front of the waistcoat takes three times as long.
+const { record } = findExample(draws('lace-shawl', 'waistcoat'))!;
 
 /** The first piece with its first three pins in, so that left and right are not alike. */
 const question = (record: GarmentRecord): AgainQuestion => {
