@@ -108,7 +108,7 @@ export function buildRow(
     from: draft.from,
     landmark,
     direction: directionFromWords(draft.name, landmark),
-    span: spanFromWords(draft.name),
+    span: spanFromWords(`${draft.name} ${draft.spanWords}`),
     measures: measuresWhat(draft.name),
     cells: preferred(versions, options.unit)?.cells ?? [],
     printed: versions.filter(isPrinted),

@@ -22,14 +22,14 @@ export function printedGrid({ unit, cells }: PrintedVersion): number {
 const valuesOf = ({ cells }: PrintedVersion): (number | null)[] => cells.map(({ mm }) => mm);
 
 function suspectOf(
-  inches: PrintedVersion,
-  cm: PrintedVersion,
+  inches: readonly (number | null)[],
+  cm: readonly (number | null)[],
   index: number,
   trusted: (i: number) => boolean,
   tolerance: number,
 ): 'in' | 'cm' | null {
-  const a = viewOf(valuesOf(inches), index, trusted);
-  const b = viewOf(valuesOf(cm), index, trusted);
+  const a = viewOf(inches, index, trusted);
+  const b = viewOf(cm, index, trusted);
   if (!a || !b) return null;
   if (a.fits !== b.fits) return a.fits ? 'cm' : 'in';
   // Both or neither fit: one must be three times as far off, and by more than rounding, to be named.
@@ -67,10 +67,11 @@ export function crossCheck(row: SizeRow, index: number, sizes: readonly string[]
     const other = cm.cells[i]!.mm;
     return mm === null || other === null ? 0 : Math.abs(mm - other);
   });
+  const [inInches, inCm] = [valuesOf(inches), valuesOf(cm)];
   const agrees = (i: number) => differences[i]! <= toleranceMm + HAIR;
   return differences.flatMap((differenceMm, size): Misprint[] => {
     if (agrees(size)) return [];
-    const suspect = suspectOf(inches, cm, size, agrees, toleranceMm);
+    const suspect = suspectOf(inInches, inCm, size, agrees, toleranceMm);
     const pair = { inches: inches.cells[size]!, centimetres: cm.cells[size]! };
     const label = sizes[size] ?? `${size + 1}`;
     const sentence = sentenceFor(row, label, pair.inches, pair.centimetres, suspect);

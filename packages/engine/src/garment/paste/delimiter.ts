@@ -1,4 +1,5 @@
 import { linesOf } from './source.ts';
+import type { TextSpan } from './types.ts';
 
 export type Delimiter = '\t' | ';' | ',';
 
@@ -6,8 +7,15 @@ export type Delimiter = '\t' | ';' | ',';
 const unquoted = (line: string): string =>
   line.replace(/(^|[\t;,])"(?:[^"]|"")*"(?=$|[\t;,])/g, '$1');
 
-const NAME_WITH_VALUE = /\p{L}[\p{L}\s().-]*(?::|\s)\s*[[(]?\d/u;
-const LIST_IN_BRACKETS = /[([{][^)\]}]*\d[^)\]}]*[,;:/][^)\]}]*\d[^)\]}]*[)\]}]/;
+/** `Chest: 34`: a name, a blank or a colon, and a number. */
+const hasNameWithValue = (cell: string): boolean =>
+  [...cell.matchAll(/\p{L}([\s().:[-]*)(?=\d)/gu)].some(([, between]) => /[\s:]/.test(between!));
+
+/** `(38, 42)`: two numbers in brackets, parted. Linear in the line, brackets that never close included. */
+const hasList = (line: string): boolean =>
+  [...line.matchAll(/[([{]([^()[\]{}]*)[)\]}]/g)].some(
+    ([, inside]) => inside!.split(/[,;:/]/).filter((part) => /\d/.test(part)).length > 1,
+  );
 
 /** Is each line a row of cells rather than a sentence with commas in it? */
 function isRows(lines: readonly string[], delimiter: Delimiter): boolean {
@@ -15,7 +23,7 @@ function isRows(lines: readonly string[], delimiter: Delimiter): boolean {
   if (rows.length < 2 || rows.length * 2 < lines.length) return false;
   return rows.every((row) => {
     const [first = ''] = row.split(delimiter);
-    return !NAME_WITH_VALUE.test(first) && !LIST_IN_BRACKETS.test(row);
+    return !hasNameWithValue(first) && !hasList(row);
   });
 }
 
@@ -23,12 +31,15 @@ function isRows(lines: readonly string[], delimiter: Delimiter): boolean {
 function isTabbed(lines: readonly string[]): boolean {
   const rows = lines.filter((line) => /\S\s*\t|^\t.*\S/.test(line));
   if (rows.length === 0 || rows.length * 2 < lines.length) return false;
-  return rows.some((row) => row.trimEnd().split('\t').length > 2 || !LIST_IN_BRACKETS.test(row));
+  return rows.some((row) => row.trimEnd().split('\t').length > 2 || !hasList(row));
 }
 
 /** What parts the cells of a table; null where the text is lines as a pattern prints them. */
-export function findDelimiter(text: string): Delimiter | null {
-  const lines = linesOf(text).map(([start, end]) => unquoted(text.slice(start, end)));
+export function findDelimiter(
+  text: string,
+  spans: readonly TextSpan[] = linesOf(text),
+): Delimiter | null {
+  const lines = spans.map(([start, end]) => unquoted(text.slice(start, end)));
   if (isTabbed(lines)) return '\t';
   if (isRows(lines, ';')) return ';';
   return isRows(lines, ',') ? ',' : null;

@@ -18,6 +18,8 @@ export interface DraftRun {
 export interface DraftRow {
   readonly name: string;
   readonly from: TextSpan;
+  /** Words beside the numbers that say flat or around. */
+  readonly spanWords: string;
   /** Unit in the name, in a column of units or in the head of the table. */
   readonly hint: PrintedUnit | null;
   readonly runs: readonly DraftRun[];
@@ -62,6 +64,7 @@ export function joinVersions(rows: readonly DraftRow[]): DraftRow[] {
       joined[at] = {
         ...before,
         runs: [...withUnits(before), ...withUnits(row)],
+        spanWords: `${before.spanWords} ${row.spanWords}`,
         faults: [...before.faults, ...row.faults],
       };
     else joined.push(row);

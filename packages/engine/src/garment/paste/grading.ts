@@ -10,14 +10,26 @@ export interface GradingView {
 
 type Point = readonly [index: number, value: number];
 
-/** Two points that a value is judged by: one on each side, or the two nearest on one. */
-function neighbours(points: readonly Point[], index: number): [Point, Point] | null {
-  const before = points.filter(([i]) => i < index);
-  const after = points.filter(([i]) => i > index);
-  const [left, right] = [before.at(-1), after[0]];
+type PointAt = (index: number) => Point | null;
+
+/** The nearest point from a place on, up (1) or down (-1); null where there is none. */
+function nearest(pointAt: PointAt, from: number, step: 1 | -1, length: number): Point | null {
+  for (let i = from + step; i >= 0 && i < length; i += step) {
+    const point = pointAt(i);
+    if (point) return point;
+  }
+  return null;
+}
+
+/** Two points that a value is judged by, in order: one on each side, or the two nearest on one. */
+function neighbours(pointAt: PointAt, index: number, length: number): [Point, Point] | null {
+  const left = nearest(pointAt, index, -1, length);
+  const right = nearest(pointAt, index, 1, length);
   if (left && right) return [left, right];
-  const pair = left ? before.slice(-2) : after.slice(0, 2);
-  return pair.length === 2 ? [pair[0]!, pair[1]!] : null;
+  const near = left ?? right;
+  const far = near && nearest(pointAt, near[0], left ? -1 : 1, length);
+  if (!near || !far) return null;
+  return left ? [far, near] : [near, far];
 }
 
 const lineThrough = ([a, b]: [Point, Point], index: number): number =>
@@ -29,10 +41,11 @@ export function viewOf(
   trusted: (index: number) => boolean,
 ): GradingView | null {
   const value = values[index] ?? null;
-  const points = values.flatMap((each, i): Point[] =>
-    each === null || i === index || !trusted(i) ? [] : [[i, each]],
-  );
-  const pair = neighbours(points, index);
+  const pointAt: PointAt = (i) => {
+    const each = values[i] ?? null;
+    return each === null || !trusted(i) ? null : [i, each];
+  };
+  const pair = neighbours(pointAt, index, values.length);
   if (value === null || !pair) return null;
   const [a, b] = pair;
   const between = index > a[0] && index < b[0];

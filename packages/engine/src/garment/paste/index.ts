@@ -1,6 +1,7 @@
 export { readSizeTable } from './read-size-table.ts';
 export type {
   Misprint,
+  PrintedGauge,
   PrintedUnit,
   PrintedVersion,
   SizeCell,

@@ -21,8 +21,11 @@ const repeated = (index: number, label: string): Fault =>
 
 /** Sizes are told apart by their labels, so each needs one of its own. */
 export function labelFaults(sizes: readonly string[]): Fault[] {
+  const seen = new Set<string>();
   return sizes.flatMap((label, index) => {
     if (label === '') return [unnamed(index)];
-    return sizes.indexOf(label) < index ? [repeated(index, label)] : [];
+    if (seen.has(label)) return [repeated(index, label)];
+    seen.add(label);
+    return [];
   });
 }

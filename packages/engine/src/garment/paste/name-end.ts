@@ -1,5 +1,7 @@
+import { trimmedEnd } from './names.ts';
+
 const VALUE =
-  /(?<![\p{L}\d])[([{]?\s*(?:\d|\.\d)|(?<=\s)-+(?=\s|$)|(?<![\p{L}\d])n\/?a(?![\p{L}\d])/iu;
+  /(?<![\p{L}\d])(?:[([{]\s*)?(?:\d|\.\d)|(?<=\s)-+(?=\s|$)|(?<![\p{L}\d])n\/?a(?![\p{L}\d])/iu;
 
 /** The first colon outside brackets, after a name: `Chest (cm): 34`, but not `Chest 34:38:42`. */
 function colonAfterName(plain: string): number {
@@ -26,6 +28,6 @@ export function nameEnd(plain: string): { name: number; values: number } | null 
   const lead = /^-+/.exec(first[0]);
   const leads = lead !== null && /^-+\s*[([{]?\s*\d/.test(plain.slice(first.index));
   const values = leads ? first.index + lead[0].length : first.index;
-  const name = plain.slice(0, first.index).replace(/[\s=,.|:-]+$/, '').length;
+  const name = trimmedEnd(plain.slice(0, first.index), ' \t=,.|:-').length;
   return { name, values };
 }

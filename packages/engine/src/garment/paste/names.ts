@@ -4,24 +4,29 @@ import type { PrintedUnit } from './types.ts';
 
 /** `(cm)`, `in inches`, `, cm` at the end of a name: the unit of the numbers after it. */
 const UNIT_AT_END =
-  /[\s,]*(?:[([]\s*(?:all |measured )?(?:in )?(cm|mm|in|inch|inches|centimetres|centimeters|")\.?\s*[)\]]|(?:,|\bin)\s+(cm|mm|inch|inches|centimetres|centimeters)|\s(cm|mm|in|inches))\.?\s*$/i;
+  /(?:[([] ?(?:all |measured )?(?:in )?(cm|mm|in|inch|inches|centimetres|centimeters|")\.? ?[)\]]|(?:,|\bin) (cm|mm|inch|inches|centimetres|centimeters)| (cm|mm|in|inches))\.?$/i;
 
 export interface NameAndUnit {
   readonly name: string;
   readonly unit: PrintedUnit | null;
 }
 
+/** Without the letters of `off` at its end; linear, as an expression anchored there is not. */
+export function trimmedEnd(text: string, off: string): string {
+  let end = text.length;
+  while (end > 0 && off.includes(text[end - 1]!)) end--;
+  return text.slice(0, end);
+}
+
 /** Parts the unit from a name: `Chest (cm)` → `Chest`, cm. */
-export function splitNameUnit(name: string): NameAndUnit {
+export function splitNameUnit(text: string): NameAndUnit {
+  const name = text.replace(/\s+/g, ' ').trim();
   const match = UNIT_AT_END.exec(name);
   const word = (match?.[1] ?? match?.[2] ?? match?.[3])?.toLowerCase();
-  if (!match || !word) return { name: name.trim(), unit: null };
+  if (!match || !word) return { name, unit: null };
   const unit = word.startsWith('c') ? 'cm' : word === 'mm' ? 'mm' : 'in';
   return {
-    name: name
-      .slice(0, match.index)
-      .replace(/[\s:]+$/, '')
-      .trim(),
+    name: trimmedEnd(name.slice(0, match.index), ' ,:'),
     unit,
   };
 }

@@ -1,13 +1,15 @@
 import type { Fault } from '../../units/index.ts';
+import type { GarmentKind } from '../kinds.ts';
 import { commaMeaning } from './comma.ts';
 import { type DraftRow, placed } from './draft.ts';
 import { nameEnd } from './name-end.ts';
 import { splitNameUnit } from './names.ts';
+import { measures } from './prose.ts';
 import { type Reading, tableFault } from './reading.ts';
 import { beforeWords } from './sentences.ts';
 import { cut, markOf, type Source, spanOf } from './source.ts';
 import { splitNumbers } from './split-numbers.ts';
-import type { TextMark } from './types.ts';
+import type { PrintedUnit, TextMark } from './types.ts';
 import { type ValuePiece, valuePieces } from './value-pieces.ts';
 import { type ValueRun, valueRuns } from './value-runs.ts';
 
@@ -15,10 +17,15 @@ import { type ValueRun, valueRuns } from './value-runs.ts';
 export function pieceMarks(pieces: readonly ValuePiece[], source: Source): TextMark[] {
   return pieces.flatMap(({ kind, start, end }) => {
     if (kind === 'unit') return [markOf(source, start, end, 'unit')];
+    if (kind === 'span') return [markOf(source, start, end, 'name')];
     const joins = kind === 'open' || kind === 'close' || kind === 'separator' || kind === 'dash';
     return joins ? [markOf(source, start, end, 'join')] : [];
   });
 }
+
+/** What the words beside the numbers say of flat or around: `96 cm around`. */
+const wordsOf = (pieces: readonly ValuePiece[]): string =>
+  pieces.flatMap(({ kind, text }) => (kind === 'span' ? [text] : [])).join(' ');
 
 /** Marks the name without its blanks, and what stands between it and the values. */
 function markName(source: Source, nameLength: number, values: number, reading: Reading): void {
@@ -31,29 +38,44 @@ function markName(source: Source, nameLength: number, values: number, reading: R
   }
 }
 
-/** A line like `Finished chest: 34 (38, 42)" / 86 (96, 106) cm`; null where it holds no numbers. */
-export function readLine(source: Source, sizes: number | null, reading: Reading): DraftRow | null {
+interface Around {
+  /** How many sizes the text names; null where it names none. */
+  readonly sizes: number | null;
+  /** Unit that the text says all its numbers are in. */
+  readonly unit: PrintedUnit | null;
+  readonly kind: GarmentKind | undefined;
+}
+
+/** A line like `Finished chest: 34 (38, 42)" / 86 (96, 106) cm`; null where it holds no measurement. */
+export function readLine(source: Source, around: Around, reading: Reading): DraftRow | null {
   const ends = nameEnd(source.plain);
   const rest = ends && cut(source, ends.values);
-  const raw = rest ? beforeWords(valuePieces(rest)) : [];
-  if (
-    !ends ||
-    !rest ||
-    !raw.some(({ kind }) => kind === 'number' || kind === 'none' || kind === 'dash')
-  ) {
+  const all = rest ? valuePieces(rest) : [];
+  const raw = beforeWords(all);
+  const { name, unit } = splitNameUnit(source.plain.slice(0, ends?.name ?? 0));
+  const line = {
+    plain: source.plain,
+    name,
+    pieces: raw,
+    after: all[raw.length],
+    unitSaid: (around.unit ?? unit) !== null,
+    ...around,
+  };
+  const valued = raw.some(({ kind }) => kind === 'number' || kind === 'none' || kind === 'dash');
+  if (!ends || !rest || !valued || !measures(line)) {
     refuseLine(source, reading);
     return null;
   }
-  const comma = commaMeaning(raw, sizes);
+  const comma = commaMeaning(raw, around.sizes);
   const pieces = splitNumbers(raw, comma);
   const runs = valueRuns(pieces);
   markName(source, ends.name, ends.values, reading);
   reading.mark(...pieceMarks(pieces, rest));
-  const { name, unit } = splitNameUnit(source.plain.slice(0, ends.name));
   const from = spanOf(source, 0, Math.max(ends.name, 1));
   return {
     name,
     from,
+    spanWords: wordsOf(pieces),
     hint: unit,
     runs: placed(runs, rest),
     commasUnclear: comma === 'unclear',
@@ -91,7 +113,8 @@ function lineFaults(
   return [...(opened === closed ? [] : [bracketOpen(field)]), ...(gap ? [placeEmpty(field)] : [])];
 }
 
-function refuseLine(source: Source, reading: Reading): void {
+/** Leaves out a line as a whole: it holds no measurement. */
+export function refuseLine(source: Source, reading: Reading): void {
   const { plain } = source;
   const from = spanOf(source, plain.length - plain.trimStart().length, plain.trimEnd().length);
   const given = reading.text.slice(...from);

@@ -1,10 +1,11 @@
 import type { DraftRow } from './draft.ts';
 import { type Label, namesSizes, readLabels } from './labels.ts';
-import { readLine } from './read-line.ts';
+import { isInstruction } from './prose.ts';
+import { readLine, refuseLine } from './read-line.ts';
 import { type Reading, tableFault } from './reading.ts';
 import { splitSentences } from './sentences.ts';
-import { cut, linesOf, markOf, type Source, sourceOf, spanOf } from './source.ts';
-import type { PrintedUnit } from './types.ts';
+import { cut, markOf, type Source, sourceOf, spanOf } from './source.ts';
+import type { PrintedUnit, SizeTableOptions, TextSpan } from './types.ts';
 import { unitNamed } from './value-pieces.ts';
 
 export interface Drafts {
@@ -17,6 +18,8 @@ export interface Drafts {
 
 const ALL_IN =
   /^[^\d:]*\b(?:measurements?|dimensions?|numbers|figures)\b[^\d]*?\b(?:in|are)\s+(cm|centimet(?:re|er)s|mm|inches)\b[^\d\p{L}]*$/iu;
+/** A line that says the unit of all others is short. */
+const LONGEST_HEAD = 200;
 
 /** Where the labels of a sizes line start. */
 function labelsStart({ plain }: Source): number {
@@ -27,17 +30,36 @@ function labelsStart({ plain }: Source): number {
   return words?.[0].length ?? 0;
 }
 
+/** `12 (14, 16)` below a heading that says `Sizes` and no more. */
+const BARE_LABELS = /^[^\p{L}\d]*\d[\d\s()[\]{},;:/|-]*$/u;
+
+/** Is it a list of sizes, rather than a sentence about some of them, such as `Size 3 only: …`? */
+function listsLabels(source: Source): boolean {
+  if (isInstruction(source.plain) || /\bneedles?\b/i.test(source.plain)) return false;
+  const { labels } = readLabels(cut(source, labelsStart(source)));
+  return labels.every(({ text }) => /\d/.test(text) || text.split(/\s+/).length < 3);
+}
+
 function takeSizes(source: Source, reading: Reading): Label[] {
   const start = labelsStart(source);
   const { labels, marks } = readLabels(cut(source, start));
-  if (labels.length === 0) return [];
+  if (labels.length === 0) {
+    refuseLine(source, reading);
+    return [];
+  }
   const name = source.plain.slice(0, start).trimEnd().length;
   const blank = source.plain.length - source.plain.trimStart().length;
   reading.mark(markOf(source, blank, name, 'name'), ...marks);
   return labels;
 }
 
-function refuseSizes(source: Source, reading: Reading): void {
+/** Sizes after the first line of them: other ones are a fault, known ones head what is said of them. */
+function refuseSizes(source: Source, known: readonly Label[], reading: Reading): void {
+  const { labels } = readLabels(cut(source, labelsStart(source)));
+  if (labels.length < 2 || labels.every(({ text }) => known.some((each) => each.text === text))) {
+    refuseLine(source, reading);
+    return;
+  }
   const from = spanOf(source, 0, source.plain.length);
   const fault = tableFault(
     'sizes-twice',
@@ -50,24 +72,36 @@ function refuseSizes(source: Source, reading: Reading): void {
 }
 
 /** Reads a block of lines as patterns print them. */
-export function readLines(reading: Reading): Drafts {
-  const sources = linesOf(reading.text).map(([start, end]) => sourceOf(reading.text, start, end));
+export function readLines(
+  lines: readonly TextSpan[],
+  { kind }: SizeTableOptions,
+  reading: Reading,
+): Drafts {
   let labels: Label[] | null = null;
   let unit: PrintedUnit | null = null;
+  let awaited = false;
   const measured: Source[] = [];
-  for (const source of sources) {
-    const allIn = ALL_IN.exec(source.plain);
+  for (const [start, end] of lines) {
+    const source = sourceOf(reading.text, start, end);
+    const allIn = end - start > LONGEST_HEAD ? null : ALL_IN.exec(source.plain);
+    const sizes =
+      (namesSizes(source.plain) && listsLabels(source)) ||
+      (awaited && BARE_LABELS.test(source.plain));
+    awaited = false;
     if (allIn) {
       unit = unitNamed(allIn[1]!);
       reading.mark(markOf(source, 0, source.plain.length, 'unit'));
-    } else if (!namesSizes(source.plain)) measured.push(...splitSentences(source, reading));
-    else if (labels) refuseSizes(source, reading);
+    } else if (!sizes) measured.push(...splitSentences(source, reading));
+    else if (labels) refuseSizes(source, labels, reading);
     else {
       const found = takeSizes(source, reading);
       if (found.length > 0) labels = found;
+      else awaited = true;
     }
   }
-  const sizes = (labels as Label[] | null)?.length ?? null;
-  const rows = measured.flatMap((source) => readLine(source, sizes, reading) ?? []);
+  const count = (labels as Label[] | null)?.length ?? null;
+  const rows = measured.flatMap(
+    (source) => readLine(source, { sizes: count, unit, kind }, reading) ?? [],
+  );
   return { labels, rows, unit };
 }

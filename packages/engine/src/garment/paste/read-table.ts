@@ -11,7 +11,7 @@ import { type Reading, tableFault } from './reading.ts';
 import { markOf, spanOf } from './source.ts';
 import { splitNumbers } from './split-numbers.ts';
 import { emptyCell, type TableCell, tableCells } from './table-cells.ts';
-import type { PrintedUnit, SizeTableOptions, TextMark } from './types.ts';
+import type { PrintedUnit, SizeTableOptions, TextMark, TextSpan } from './types.ts';
 import { unitNamed, valuePieces } from './value-pieces.ts';
 import { valueRuns } from './value-runs.ts';
 
@@ -103,7 +103,7 @@ function readRow(row: readonly TableCell[], first: number, reading: Reading): Dr
   const { name, unit } = splitNameUnit(head.text.replace(/\s*:$/, ''));
   const hint = (first === 2 ? unitOfWord(row[1]?.text) : null) ?? unit;
   const runs = rowRuns(row.slice(first), name || 'size table', reading);
-  return { name, from: head.from, hint, runs, commasUnclear: false, faults: [] };
+  return { name, from: head.from, spanWords: '', hint, runs, commasUnclear: false, faults: [] };
 }
 
 /** Labels in the head; empty cells at its end are spreadsheet padding. */
@@ -124,10 +124,11 @@ function withNames(grid: readonly (readonly TableCell[])[]): (readonly TableCell
 /** Reads cells from a spreadsheet or a CSV file, sizes across or down. */
 export function readTable(
   delimiter: Delimiter,
+  lines: readonly TextSpan[],
   options: SizeTableOptions,
   reading: Reading,
 ): Drafts {
-  const { grid: pasted, marks } = tableCells(reading.text, delimiter);
+  const { grid: pasted, marks } = tableCells(reading.text, lines, delimiter);
   reading.mark(...marks);
   const grid = withNames(sizesRunDown(pasted, options) ? transpose(pasted) : pasted);
   const headed = hasHead(grid, options);

@@ -193,6 +193,25 @@ test('P3: the unit asked for is preferred where it is printed, and given to bare
   expect(numbers(readSizeTable(text).rows[0]!.cells)).toEqual(inch(34, 38));
 });
 
+test.each([
+  ['Chest 96 cm around', 'around', [960]],
+  ['Chest circumference 96 cm around', 'around', [960]],
+  ['Chest: 86 (96, 106) cm all the way around', 'around', [860, 960, 1060]],
+  ['Chest: 86 cm (around) / 34 in (around)', 'around', [860]],
+  ['Chest: 34 (38, 42)" around / 86 (96, 106) cm', 'around', CHEST],
+  ['Chest 48 cm flat/across', 'flat', [480]],
+  ['Chest: 48 (53, 58) cm, laid flat', 'flat', [480, 530, 580]],
+  ['Chest 48 cm pit to pit', 'flat', [480]],
+  ['Chest circumference: 48 cm, measured flat', undefined, [480]],
+  ['Chest 48 cm', undefined, [480]],
+])('P10: %j is said to be measured %j by the words beside its numbers', (text, span, lengths) => {
+  const { rows, unread } = readSizeTable(text);
+  expect(unread).toEqual([]);
+  expect(rows.map((row) => [row.landmark, row.span, numbers(row.cells)])).toEqual([
+    ['chest', span, lengths],
+  ]);
+});
+
 test('P4: a body measurement is not taken for one of the garment', () => {
   const { rows } = readSizeTable('To fit chest: 32 (36) in\nFinished chest: 36 (40) in');
   expect(rows.map((row) => row.measures)).toEqual(['body', 'garment']);

@@ -1,6 +1,6 @@
 import { toPlain } from '../../units/index.ts';
 import type { Delimiter } from './delimiter.ts';
-import { linesOf, type Source } from './source.ts';
+import type { Source } from './source.ts';
 import type { TextMark, TextSpan } from './types.ts';
 
 /** One cell of a pasted table, without its quotes. */
@@ -31,25 +31,36 @@ function cellAt(text: string, places: readonly number[], from: TextSpan): TableC
   return { text: plain.trim(), source: { plain, at: at.map((i) => places[i]!) }, from };
 }
 
-const QUOTED = /^"((?:[^"]|"")*)"[ ]*$/;
+interface Quoted {
+  /** Letters between the quotes, doubled ones counted twice. */
+  readonly length: number;
+  readonly next: number;
+}
 
 /** A quoted cell ends at a quote before a delimiter; any other quote is an inch mark. */
+function quotedCell(text: string, start: number, end: number, delimiter: Delimiter): Quoted | null {
+  if (text[start] !== '"') return null;
+  for (let i = start + 1; i < end; i++) {
+    if (text[i] !== '"') continue;
+    if (text[i + 1] === '"' && i + 1 < end) {
+      i++;
+      continue;
+    }
+    let next = i + 1;
+    while (next < end && text[next] === ' ') next++;
+    const ends = next === end || text[next] === delimiter;
+    return ends ? { length: i - start - 1, next } : null;
+  }
+  return null;
+}
+
 function cutCell(text: string, start: number, end: number, delimiter: Delimiter): Cut {
-  let next = text.indexOf(delimiter, start);
-  if (next < 0 || next > end) next = end;
-  let quoted: RegExpExecArray | null = null;
-  for (let i = next; text[start] === '"' && !quoted; ) {
-    quoted = QUOTED.exec(text.slice(start, i));
-    if (quoted) next = i;
-    if (quoted || i >= end) break;
-    const after = text.indexOf(delimiter, i + 1);
-    i = after < 0 || after > end ? end : after;
-  }
-  if (!quoted) {
-    const places = Array.from({ length: next - start }, (_, k) => start + k);
-    return { cell: cellAt(text, places, [start, next]), marks: [], next };
-  }
-  return unquote(text, start, quoted[1]!.length, next);
+  const quoted = quotedCell(text, start, end, delimiter);
+  if (quoted) return unquote(text, start, quoted.length, quoted.next);
+  const found = text.indexOf(delimiter, start);
+  const next = found < 0 || found > end ? end : found;
+  const places = Array.from({ length: next - start }, (_, k) => start + k);
+  return { cell: cellAt(text, places, [start, next]), marks: [], next };
 }
 
 /** Doubled quotes inside stand for one. */
@@ -68,11 +79,12 @@ function unquote(text: string, start: number, length: number, next: number): Cut
 /** Cuts every line into cells; lines without the delimiter are left out. */
 export function tableCells(
   text: string,
+  lines: readonly TextSpan[],
   delimiter: Delimiter,
 ): { grid: TableCell[][]; marks: TextMark[] } {
   const grid: TableCell[][] = [];
   const marks: TextMark[] = [];
-  for (const [start, end] of linesOf(text)) {
+  for (const [start, end] of lines) {
     if (!text.slice(start, end).includes(delimiter)) continue;
     const row: TableCell[] = [];
     for (let at = start; at <= end; ) {

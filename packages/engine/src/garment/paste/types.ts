@@ -1,5 +1,5 @@
 import type { Direction } from '../../fabric/index.ts';
-import type { Fault, Millimetres } from '../../units/index.ts';
+import type { CountOver, Fault, Millimetres } from '../../units/index.ts';
 import type { GarmentKind } from '../kinds.ts';
 
 /** Start and end (exclusive) of a piece of the pasted text, in UTF-16 code units. */
@@ -66,7 +66,16 @@ export interface Misprint {
 /** What a piece of the text was taken for: a view can show it in place. */
 export interface TextMark {
   readonly from: TextSpan;
-  readonly as: 'name' | 'size' | 'value' | 'unit' | 'join';
+  readonly as: 'name' | 'size' | 'value' | 'unit' | 'join' | 'gauge';
+}
+
+/** A gauge as the text gives it; one of both may be missing. */
+export interface PrintedGauge {
+  readonly stitches: CountOver | null;
+  readonly rows: CountOver | null;
+  /** Blocked or not, where the words beside it say so; null otherwise. */
+  readonly state: 'asKnit' | 'dried' | null;
+  readonly from: TextSpan;
 }
 
 export interface SizeTable {
@@ -76,6 +85,8 @@ export interface SizeTable {
   /** What is wrong with the sizes: a label that comes twice, a column without one. */
   readonly faults: readonly Fault[];
   readonly rows: readonly SizeRow[];
+  /** Every gauge of the text, in its order. */
+  readonly gauges: readonly PrintedGauge[];
   readonly unread: readonly UnreadText[];
   readonly misprints: readonly Misprint[];
   /** In the order of the text, without overlap; together with `unread` they cover all that is not blank. */
