@@ -265,3 +265,18 @@ describe('how it is written', () => {
     for (const [how, bytes] of written.bytes) expect(lettersOf(bytes), how).not.toContain(PLANTED);
   });
 });
+
+test('PA59: a kept forecast that makes no sense is named, and nothing is made of it', () => {
+  const record = exampleRecord('hayloft-pullover');
+  const [kept] = record.forecasts;
+  if (kept === undefined) throw new Error('the example keeps no forecast');
+  const [first, ...rest] = kept.measurements;
+  const upsideDown = { ...first!, p05Mm: first!.p95Mm + 1 };
+  const report = reportOf({
+    ...record,
+    forecasts: [{ ...kept, measurements: [upsideDown, ...rest] }],
+  });
+  expect(report.ok ? [] : report.faults.map(({ code }) => code)).toEqual([
+    'percentiles-out-of-order',
+  ]);
+});

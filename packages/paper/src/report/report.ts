@@ -1,12 +1,14 @@
 import { FORECAST_STATES, type ForecastState } from '@dryflat/engine/fabric';
 import { type Forecast, forecast } from '@dryflat/engine/garment';
 import type { Result } from '@dryflat/engine/units';
-import { ok } from '@dryflat/engine/units';
+import { fail, ok } from '@dryflat/engine/units';
 import {
   askForecast,
+  faultsBesidePhotos,
   type GarmentRecord,
   type GoingOut,
   goingOut,
+  isDoubt,
   type Photo,
 } from '@dryflat/record';
 import { type CleanPicture, cleanPicture } from '@dryflat/record/photo';
@@ -163,13 +165,21 @@ const asSaid = (full: Report, said: GoingOut['said']): Report => ({
   photos: full.photos.map((photo) => ({ ...photo, caption: said(photo.caption) })),
 });
 
+/** Parts of a record that are read here and by no forecast; photos that cannot be read are told of instead. */
+const ALSO_READ = /^(forecasts|finished)\b/;
+
 /**
  * Gathers the report of a garment. Body measurements and names of persons go in only where that is
- * ticked; else they are taken out of what the knitter wrote as well. Fails as `askForecast` does.
+ * ticked; else they are taken out of what the knitter wrote as well. Fails as `askForecast` does,
+ * and with the faults of what else is read.
  */
 export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result<Report> => {
   const asked = askForecast(record);
   if (!asked.ok) return asked;
+  const faults = faultsBesidePhotos(record).filter(
+    (fault) => !isDoubt(fault) && ALSO_READ.test(fault.field),
+  );
+  if (faults.length > 0) return fail(...faults);
   const made = given.forecast ?? forecast(asked.value);
   const withBody = given.body ?? record.report?.body ?? false;
   const { name, said } = goingOut(record, withBody);

@@ -87,3 +87,13 @@ describe('what a garment is called in what may be sent', () => {
     );
   });
 });
+
+it('R98: signs that steer what shows a text are marks, whoever may read it; lines stay lines', () => {
+  const steering = 'a\u0000b\u001b[31m\u202ec\nd';
+  const marks = 'a␀b␛[31m‹U+202E›c\nd';
+  for (const withPersons of [true, false]) {
+    const { name, said } = goingOut(garment('x\u0007', 'y\u0007'), withPersons);
+    expect(said(steering)).toBe(marks);
+    expect(name).toBe(withPersons ? 'x␇' : 'y␇');
+  }
+});

@@ -1,4 +1,5 @@
 import type { GarmentRecord } from '../schema/index.ts';
+import { markedText } from '../text/marked.ts';
 import { withoutName } from './nameless.ts';
 
 /** How a garment is spoken of in what may be sent: reports, pages, calendars, names of files. */
@@ -38,6 +39,9 @@ const named = (name: string, record: GarmentRecord): Omit<GoingOut, 'said'> => {
     : { name: name.trim(), fileName };
 };
 
+/** Signs that steer whatever shows a text have become marks. */
+const shown = (text: string): string => markedText(text, true);
+
 /** Nobody of whom the record has a name is named. */
 const nobody = ({ wearer, people = [] }: GarmentRecord): GoingOut['said'] => {
   const each = [
@@ -56,8 +60,9 @@ export const goingOut = (
   record: GarmentRecord,
   withPersons: boolean = record.report?.body ?? false,
 ): GoingOut => {
-  if (withPersons) return { ...named(record.name, record), said: (text) => text };
-  const said = nobody(record);
+  if (withPersons) return { ...named(shown(record.name), record), said: shown };
+  const unsaid = nobody(record);
   const { name } = record.pattern;
-  return { ...named(said(name) === name.normalize('NFC') ? name : '', record), said };
+  const own = unsaid(name) === name.normalize('NFC') ? shown(name) : '';
+  return { ...named(own, record), said: (text) => unsaid(shown(text)) };
 };
