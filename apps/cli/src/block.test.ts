@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { findExample, type GarmentRecord, writeRecord } from '@dryflat/record';
-import { describe, expect, it } from 'vitest';
-import { dryflat } from './testing/dryflat.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { dryflat, type Ran } from './testing/dryflat.ts';
 
 /** The quickest example: one piece, all of it to be stretched. */
 const shawl = findExample('lace-shawl')?.record ?? expect.fail('no example');
@@ -12,7 +12,10 @@ const withPlan = (plan: Partial<GarmentRecord['plan']>): string =>
   writeRecord({ ...shawl, plan: { ...shawl.plan, ...plan } });
 
 describe('dryflat block', () => {
-  const json = dryflat(['block', '-', '--json'], { input });
+  let json: Ran;
+  beforeAll(() => {
+    json = dryflat(['block', '-', '--json'], { input });
+  });
 
   it('C9: one object with pins, measurements as ranges, use, scallops and how it ended', () => {
     expect(json).toMatchObject({ code: 0, err: '' });

@@ -1,7 +1,7 @@
 import { readCounts } from '@dryflat/engine/counts';
 import { EXAMPLES, findExample, type GarmentRecord, writeRecord } from '@dryflat/record';
-import { describe, expect, it } from 'vitest';
-import { dryflat } from './testing/dryflat.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { dryflat, type Ran } from './testing/dryflat.ts';
 
 const waistcoat = findExample('waistcoat')?.record ?? expect.fail('no example');
 const input = writeRecord(waistcoat);
@@ -20,7 +20,10 @@ interface Measure {
 }
 
 describe('dryflat counts', () => {
-  const json = dryflat(['counts', '-', '--json'], { input });
+  let json: Ran;
+  beforeAll(() => {
+    json = dryflat(['counts', '-', '--json'], { input });
+  });
 
   it('C12: one object with the gauge and its state, pieces, steps, and rounding', () => {
     expect(json).toMatchObject({ code: 0, err: '' });

@@ -1,6 +1,6 @@
 import { EXAMPLES, writeRecord } from '@dryflat/record';
-import { describe, expect, it } from 'vitest';
-import { dryflat } from './testing/dryflat.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { dryflat, type Ran } from './testing/dryflat.ts';
 
 const STATES = ['asKnit', 'wet', 'dried', 'worn', 'rewashed'];
 
@@ -14,7 +14,10 @@ describe.each(EXAMPLES.map(({ slug, record }) => ({ slug, record })))(
   'forecast of $slug',
   ({ record }) => {
     const input = writeRecord(record);
-    const json = dryflat(['forecast', '-', '--json'], { input });
+    let json: Ran;
+    beforeAll(() => {
+      json = dryflat(['forecast', '-', '--json'], { input });
+    });
 
     it('C5: one object, every measurement in every state, its range in order', () => {
       expect(json).toMatchObject({ code: 0, err: '' });

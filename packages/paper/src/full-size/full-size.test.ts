@@ -211,8 +211,10 @@ test('PA25: tiles that no line crosses are not printed, and the key names them',
 });
 
 describe('with a plan', () => {
-  const input = plannedExample('ferry-socks');
-  const [piece] = fullSizePieces(input);
+  let input: PaperInput;
+  beforeAll(() => {
+    input = plannedExample('ferry-socks');
+  });
 
   test('PA26: every pin is numbered on the sheets, as the plan has its order and place', async () => {
     const pages = await readPdf(await toPdf(sheetsOf(input, A4), ABOUT));
@@ -227,6 +229,7 @@ describe('with a plan', () => {
 
   test('PA26: crosses lie where the pins do', () => {
     const [plan] = input.plan!.pieces;
+    const [piece] = fullSizePieces(input);
     expect(piece!.pins.map(({ at }) => at)).toEqual(
       plan!.pins.map(({ xMm, yMm }) => ({ x: xMm, y: yMm })),
     );

@@ -8,7 +8,7 @@ import { extentOf, type ReadPage, readPdf } from '../testing/read-pdf.ts';
 import { planPage } from './plan-page.ts';
 
 /** 58 pins on one piece: the list that runs over its page. */
-const shawl = plannedExample('lace-shawl');
+const shawl = () => plannedExample('lace-shawl');
 
 /** Lines may break anywhere between words. */
 const flat = (text: string) => text.replaceAll(/\s+/g, ' ');
@@ -23,14 +23,14 @@ describe.each([
 ] as const)('the page for the mat, in %s', (_, options) => {
   let pages: ReadPage[];
   beforeAll(async () => {
-    pages = await pagesOf(shawl, options);
+    pages = await pagesOf(shawl(), options);
   });
 
   test('PA30: every measurement with what is wanted, what it will be dried, and its range', () => {
     const unit = options.units;
     const text = textOf(pages).replaceAll(/(\d)\.0\b/g, '$1');
     const bare = (value: number) => formatLength(mm(value), { unit, bare: true });
-    for (const { name, targetMm, pinnedMm, states } of shawl.forecast.measurements) {
+    for (const { name, targetMm, pinnedMm, states } of shawl().forecast.measurements) {
       const { p05Mm, p50Mm, p95Mm } = states.dried;
       const row = [
         bare(targetMm!),
@@ -44,7 +44,7 @@ describe.each([
   });
 
   test('PA31: every pin in order, with its kind and both tapes', () => {
-    const [plan] = shawl.plan!.pieces;
+    const [plan] = shawl().plan!.pieces;
     const text = textOf(pages);
     const far = (value: number) => flat(formatLength(mm(value), { unit: options.units }));
     let at = text.indexOf('Pins, in order: shawl');
@@ -87,11 +87,13 @@ describe.each([
 });
 
 test('PA34: inches are fractions, and the words are the chosen ones', async () => {
-  const inches = textOf(await pagesOf(shawl, LETTER));
+  const inches = textOf(await pagesOf(shawl(), LETTER));
   expect(inches).toMatch(/\d[⅛¼⅜½⅝¾⅞] in from/);
   expect(inches).toContain('Lengths in inches');
-  expect(textOf(await pagesOf(shawl, A4))).toContain('Lengths in centimeters');
-  expect(textOf(await pagesOf(shawl, { ...A4, words: 'uk' }))).toContain('Lengths in centimetres');
+  expect(textOf(await pagesOf(shawl(), A4))).toContain('Lengths in centimeters');
+  expect(textOf(await pagesOf(shawl(), { ...A4, words: 'uk' }))).toContain(
+    'Lengths in centimetres',
+  );
   expect(textOf(await pagesOf(plannedExample('ferry-socks'), LETTER))).toContain(
     'rib depth (welt)',
   );

@@ -33,12 +33,18 @@ const inputOf = (record: GarmentRecord, given: Parameters<typeof paperInput>[1])
 /** An example without a plan of the mat. */
 export const unplanned = (slug: string): PaperInput => inputOf(exampleRecord(slug), { plan: null });
 
-/** An example with its plan, stretched gently; plans are the slow part, so each is made once a file. */
+const planned = new Map<string, PaperInput>();
+
+/** An example with its plan, stretched gently; plans are the slow part, so each is made once. */
 export const plannedExample = (slug: string): PaperInput => {
+  const known = planned.get(slug);
+  if (known !== undefined) return known;
   const record = exampleRecord(slug);
   const asked = askBlockingWith(record, true);
   if (!asked.ok) throw new Error(JSON.stringify(asked.faults));
   const made = planBlock(asked.value.question, COARSE);
   if (!made.ok) throw new Error(JSON.stringify(made.faults));
-  return inputOf(record, { plan: made.value, notices: asked.value.assumed });
+  const input = inputOf(record, { plan: made.value, notices: asked.value.assumed });
+  planned.set(slug, input);
+  return input;
 };
