@@ -33,7 +33,7 @@ const stocked = (skeins: number): Partial<RoutesQuestion> => ({
 describe('routes', () => {
   it('O3: a garment that is half knit has many ways out, and what is not open is said', () => {
     expect(base().routes.length).toBeGreaterThanOrEqual(14);
-    const kinds = new Set([...base.routes, ...base.leftOut].map(({ kind }) => kind));
+    const kinds = new Set([...base().routes, ...base().leftOut].map(({ kind }) => kind));
     for (const kind of [
       'lay',
       'gentle',
