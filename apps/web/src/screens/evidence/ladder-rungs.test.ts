@@ -1,18 +1,22 @@
 import { forecast, gaugeSteps } from '@dryflat/engine/garment';
 import { askForecast, EXAMPLES } from '@dryflat/record';
 import { expect, it } from 'vitest';
+import { once } from '../../../../../scripts/lib/once.mjs';
 import { countsOf, type Rung, rungScale, rungsOf, shortLadder } from './ladder-rungs.ts';
 
 const record = EXAMPLES.find((each) => each.slug === 'yoke-pullover')!.record;
 const asked = askForecast(record);
 if (!asked.ok) throw new Error('the example cannot be forecast');
-const question = {
-  record,
-  steps: gaugeSteps(asked.value),
-  now: forecast(asked.value, { draws: 500 }).gauge,
-  state: 'dried',
-  span: '10cm',
-} as const;
+const question = once(
+  () =>
+    ({
+      record,
+      steps: gaugeSteps(asked.value),
+      now: forecast(asked.value, { draws: 500 }).gauge,
+      state: 'dried',
+      span: '10cm',
+    }) as const,
+);
 
 it('turns pitches into counts, the widest stitch giving the fewest', () => {
   const counts = countsOf({ p05Mm: 4, p50Mm: 5, p95Mm: 8 }, '10cm');
@@ -23,7 +27,7 @@ it('turns pitches into counts, the widest stitch giving the fewest', () => {
 
 it('begins before any measurement, has a rung for each reading of its direction, and ends with all', () => {
   for (const along of ['stitch', 'row'] as const) {
-    const rungs = rungsOf({ ...question, along });
+    const rungs = rungsOf({ ...question(), along });
     const direction = along === 'stitch' ? 'width' : 'length';
     const readings = record.evidence.flatMap((each) =>
       each.readings.filter((one) => one.direction === direction && one.kind === 'count'),
@@ -35,7 +39,7 @@ it('begins before any measurement, has a rung for each reading of its direction,
 });
 
 it('narrows from the first rung to the last, all on one scale', () => {
-  const rungs = rungsOf({ ...question, along: 'stitch' });
+  const rungs = rungsOf({ ...question(), along: 'stitch' });
   const width = (at: number): number => rungs.at(at)!.most / rungs.at(at)!.fewest;
   expect(width(-1)).toBeLessThan(width(0));
   const scale = rungScale(rungs);
@@ -54,7 +58,7 @@ it('cuts a long ladder to where it began, its newest reading, and now', () => {
 });
 
 it('leaves out the name of an only specimen', () => {
-  const [, first] = rungsOf({ ...question, along: 'stitch' });
+  const [, first] = rungsOf({ ...question(), along: 'stitch' });
   expect(record.evidence).toHaveLength(1);
   expect(first?.label).toMatch(/^18.5 stitches over/);
 });

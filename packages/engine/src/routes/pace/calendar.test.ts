@@ -1,29 +1,32 @@
 import ical from 'ical.js';
 import { expect, test } from 'vitest';
+import { once } from '../../../../../scripts/lib/once.mjs';
 import { type PaceCalendarAsked, paceCalendar } from './calendar.ts';
 import { PLAN } from './check/plans.ts';
 import { paceForecast } from './pace-forecast.ts';
 
-const made = paceForecast(
-  {
-    ...PLAN,
-    yarn: { heldOverNeeded: { median: 0.8, logSd: 0.1 }, shopDays: 6, order: 'when-short' },
-  },
-  { draws: 500 },
-);
-if (!made.ok) throw new Error(JSON.stringify(made.faults));
-const FORECAST = made.value;
-const ASKED: PaceCalendarAsked = {
+const forecast = once(() => {
+  const made = paceForecast(
+    {
+      ...PLAN,
+      yarn: { heldOverNeeded: { median: 0.8, logSd: 0.1 }, shopDays: 6, order: 'when-short' },
+    },
+    { draws: 500 },
+  );
+  if (!made.ok) throw new Error(JSON.stringify(made.faults));
+  return made.value;
+});
+const asked = (): PaceCalendarAsked => ({
   id: 'pace-1',
   garment: 'Grey, warm; pullover',
   nowMs: Date.UTC(2031, 3, 9, 9),
   revision: 1,
-  milestones: FORECAST.milestones,
-  yarn: FORECAST.yarn,
+  milestones: forecast().milestones,
+  yarn: forecast().yarn,
   by: '2031-12-31',
-};
+});
 const fileOf = (change: Partial<PaceCalendarAsked> = {}): string => {
-  const file = paceCalendar({ ...ASKED, ...change });
+  const file = paceCalendar({ ...asked(), ...change });
   if (!file.ok) throw new Error(JSON.stringify(file.faults));
   return file.value;
 };
@@ -35,8 +38,8 @@ const eventsOf = (file: string) =>
 test('PC15: a separate reader finds every milestone on its likely day, all day long', () => {
   const events = eventsOf(fileOf());
   expect(events.map((each) => each.startDate.toString())).toEqual([
-    ...FORECAST.milestones.map(({ middle }) => middle),
-    FORECAST.yarn!.lastOrderDay,
+    ...forecast().milestones.map(({ middle }) => middle),
+    forecast().yarn!.lastOrderDay,
     '2031-12-31',
   ]);
   for (const each of events) {
@@ -63,6 +66,6 @@ test.each([
   [{ by: '2031-02-30' }, 'milestones'],
   [{ milestones: [], yarn: null, by: null }, 'milestones'],
 ])('PC15: %j is a fault of %s', (change, field) => {
-  const file = paceCalendar({ ...ASKED, ...change });
+  const file = paceCalendar({ ...asked(), ...change });
   expect(!file.ok && file.faults.map((each) => each.field)).toEqual([field]);
 });
