@@ -1,4 +1,4 @@
-import type { Forecast, LandmarkFit, SizeFit } from '@dryflat/engine/garment';
+import { type Forecast, type LandmarkFit, type SizeFit, sizeWords } from '@dryflat/engine/garment';
 import { formatLength, formatRange, formatSigned, mm, unbroken } from '@dryflat/engine/units';
 import type { Units } from '../faults.ts';
 import { chanceText } from './chance.ts';
@@ -21,9 +21,8 @@ const expected = (fit: LandmarkFit, unit: Units): string => {
 };
 
 /** The side that it misses on, where that is worth saying. */
-const misses = ({ chance, tooSmall, tooLarge }: LandmarkFit): string => {
+const misses = ({ chance, tooSmall, tooLarge, miss: { side } }: LandmarkFit): string => {
   if (chance > 0.99) return '';
-  const side = tooSmall >= tooLarge ? 'small' : 'large';
   const part = Math.max(tooSmall, tooLarge) / (tooSmall + tooLarge);
   return part > 0.8
     ? `; when it misses, it is too ${side}`
@@ -61,7 +60,7 @@ export const sizeLines = (forecast: Forecast): string[] => {
     .sort((one, other) => other.chanceAll - one.chanceAll)
     .map(({ size, chanceAll }) => {
       const mark = size === forecast.chosenSize ? ', being knit' : '';
-      return `${padStart(chanceText(chanceAll), 9)}  size ${size}${mark}`;
+      return `${padStart(chanceText(chanceAll), 9)}  ${sizeWords(size)}${mark}`;
     });
   const others = forecast.sizes.length - shown.length;
   const rest = others === 0 ? [] : [`${padStart(chanceText(0), 9)}  each of the other ${others}`];

@@ -1,4 +1,4 @@
-import type { Forecast } from '@dryflat/engine/garment';
+import { type Forecast, sizeWords } from '@dryflat/engine/garment';
 import type { GarmentRecord } from '@dryflat/record';
 import { inUnits, type Units } from '../faults.ts';
 import { basisLines, numbered } from './bases.ts';
@@ -17,7 +17,9 @@ export interface Reporting {
 }
 
 const titleLines = (record: GarmentRecord, forecast: Forecast, { units, style }: Reporting) => {
-  const size = forecast.chosenSize === null ? '' : `, size ${forecast.chosenSize}`;
+  const { chosenSize } = forecast;
+  const size =
+    chosenSize === null || record.pattern.sizes.length === 1 ? '' : `, ${sizeWords(chosenSize)}`;
   const unit = units === 'cm' ? 'centimetres' : 'inches';
   const pinned = forecast.measurements.some(({ pinnedMm }) => pinnedMm !== null)
     ? ' → marks what it is pinned to.'
@@ -35,13 +37,22 @@ const adviceLines = ({ advice }: Forecast, { units, words }: Reporting): string[
   advice.sentence === '' ? [] : hanging('', inWords(inUnits(advice.sentence, units), words));
 
 /** Notices of the engine and of the file, one paragraph each, none hidden. */
-const noticeLines = (texts: readonly string[], { units, style }: Reporting): string[] =>
+export const noticeLines = (texts: readonly string[], { units, style }: Reporting): string[] =>
   texts.length === 0
     ? []
     : [style.warning('To know'), ...texts.flatMap((text) => hanging('  - ', inUnits(text, units)))];
 
 const withHeading = ([first, ...rest]: readonly string[], style: Style): string[] =>
   first === undefined ? [] : [style.heading(first), ...rest];
+
+/** Blocks of lines with an empty line between them, those without a line left out. */
+export const inBlocks = (blocks: readonly (readonly string[])[]): string => {
+  const text = blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
+    .join('\n\n');
+  return `${text.replaceAll('\u00a0', ' ')}\n`;
+};
 
 /** The whole forecast for a reader at a terminal: measurements, gauge, fit, notices, evidence. */
 export const report = (
@@ -69,9 +80,5 @@ export const report = (
       ),
     ],
   ];
-  const text = blocks
-    .filter((block) => block.length > 0)
-    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
-    .join('\n\n');
-  return `${text.replaceAll('\u00a0', ' ')}\n`;
+  return inBlocks(blocks);
 };

@@ -68,6 +68,8 @@ export interface Specimen {
   readonly kind: 'swatch' | 'part' | 'piece' | 'past-garment';
   readonly stitch: Stitch;
   readonly workedAsGarment: boolean;
+  /** Needle that it was worked on; the garment's where left out. */
+  readonly needle?: Millimetres;
   readonly washed: 'not' | 'as-garment' | 'otherwise';
   readonly width: Millimetres | null;
   readonly height: Millimetres | null;

@@ -1,86 +1,166 @@
+import { percentText, wholePercent } from '../stats/index.ts';
+import type { Millimetres } from '../units/index.ts';
 import type { Draws } from './draws.ts';
-import type { FitTarget } from './fit.ts';
-import type { Advice, ForecastQuestion, NeedleAdvice } from './forecast-types.ts';
+import { type FitResult, type FitTarget, fitTargets, type Miss } from './fit.ts';
+import type { Advice, BestOnNeedle, ForecastQuestion, NeedleAdvice } from './forecast-types.ts';
+import type { Known } from './known.ts';
+import { nextNeedle, onNeedle } from './other-needle.ts';
 import { bestSize, type SizeScore, sizeScorer } from './size-choice.ts';
+import { sizeWords } from './size-words.ts';
 
-/**
- * One needle size changes the pitch by about this (log): half a stitch to one stitch in 20 over
- * 10 cm. Common practice, no source.
- */
-const NEEDLE_STEP = 0.035;
-/** A change of needle is only worth naming when it adds this much chance. */
+/** A change of needle is only worth swatching when it adds this much chance. Assumption. */
 const WORTH = 0.05;
+/** Where no size has a chance on either, one needle is better than another when it misses by this share less. */
+const NEARER = 0.8;
 
 export interface SizeAdvice {
   readonly scores: readonly SizeScore[];
   readonly advice: Advice;
 }
 
-/** Which size fits best at this gauge, and which needle direction would help, with the reason. */
-export const adviseSize = (
+/** What advice is given on: the garment as it is, its draws, and how it fits. */
+export interface Advised {
+  readonly question: ForecastQuestion;
+  readonly known: Known;
+  readonly draws: Draws;
+  readonly targets: readonly FitTarget[];
+  readonly fit: FitResult;
+  readonly seed: number;
+}
+
+/** The best size on a needle. */
+interface Tried extends BestOnNeedle {
+  readonly score: SizeScore;
+}
+
+const scoresOf = (
   question: ForecastQuestion,
   draws: Draws,
   targets: readonly FitTarget[],
-  hasEvidence: boolean,
-): SizeAdvice => {
+): SizeScore[] => {
   const scoreAt = sizeScorer(question, draws, targets);
-  const scores = question.sizes.flatMap((_, at) => scoreAt(at) ?? []);
+  return question.sizes.flatMap((_, at) => scoreAt(at) ?? []);
+};
+
+/** Which size fits best at this gauge, and on one needle size up and down, with the reason. */
+export const adviseSize = (advised: Advised): SizeAdvice => {
+  const { question, known, draws, targets } = advised;
+  const scores = scoresOf(question, draws, targets);
   const best = bestSize(scores);
   if (best === null) return { scores, advice: nothingToJudge(question, targets) };
-  const needle = hasEvidence ? needleFor(question, draws, targets, best) : NO_NEEDLE;
-  const chosen = scores.find((s) => s.at === question.chosen) ?? null;
+  const measured = known.evidence.some(({ basis }) => basis.kind === 'measured');
+  const own: Tried = {
+    way: 'own',
+    needleMm: question.needle,
+    size: best.fit.size,
+    chanceAll: best.fit.chanceAll,
+    from: measured ? 'evidence' : 'model',
+    score: best,
+  };
+  const [down, up] = measured ? [tried(advised, -1), tried(advised, 1)] : [null, null];
+  const verdict = measured ? verdictOf(question, own, down, up) : NO_NEEDLE;
   return {
     scores,
     advice: {
       bestSize: best.fit.size,
-      needle: needle.direction,
-      sentence: `${because(question, best, chosen)}${needle.clause}.`,
+      needle: verdict.direction,
+      needles: [down, own, up].flatMap((each) => (each === null ? [] : [plain(each)])),
+      sentence: `${because(advised, best)}${verdict.clause}.`,
     },
   };
+};
+
+const plain = ({ way, needleMm, size, chanceAll, from }: Tried): BestOnNeedle => ({
+  way,
+  needleMm,
+  size,
+  chanceAll,
+  from,
+});
+
+/** The best size on the next needle; null where there is none. */
+const tried = ({ question, known, draws, seed }: Advised, way: 1 | -1): Tried | null => {
+  const needle: Millimetres | null = nextNeedle(question.needle, way);
+  if (needle === null && question.needle !== null) return null;
+  const on = onNeedle(question, known, draws, { needle, way, seed });
+  const { measurements } = on.known.model;
+  const targets = fitTargets(on.question, measurements, on.known.passages);
+  const score = bestSize(scoresOf(on.question, on.draws, targets));
+  return (
+    score && {
+      way: way === 1 ? 'larger' : 'smaller',
+      needleMm: needle,
+      size: score.fit.size,
+      chanceAll: score.fit.chanceAll,
+      from: on.from,
+      score,
+    }
+  );
 };
 
 const nothingToJudge = (question: ForecastQuestion, targets: readonly FitTarget[]): Advice => ({
   bestSize: null,
   needle: 'no-evidence',
+  needles: [],
   sentence:
     targets.length === 0
       ? 'Say which ease or finished measurement is wanted, and for ease the body measurement, and each size can be judged.'
       : `None of the sizes ${question.sizes.join(', ')} has all the measurements that are wanted: fill in the missing cells of the size table.`,
 });
 
-const because = (question: ForecastQuestion, best: SizeScore, chosen: SizeScore | null): string => {
-  const start = question.measured.length > 0 ? 'Begun afresh, size' : 'Size';
-  const fits = `${start} ${best.fit.size} fits best at this gauge (${chance(best.fit.chanceAll)} that all wanted measurements come out in range)`;
-  if (chosen !== null && chosen.at !== best.at)
-    return `${fits}, because the ${missed(chosen)} of size ${question.sizes[chosen.at]} would come out ${direction(chosen)}`;
-  return missOf(best) === null
-    ? fits
-    : `${fits}, though its ${missed(best)} is likely to come out ${direction(best)}`;
-};
+/** How a garment fits: of a size begun afresh, or as it is. */
+interface Fits {
+  readonly chanceAll: number | null;
+  readonly landmarks: readonly {
+    readonly landmark: string;
+    readonly chance: number;
+    readonly miss: Miss;
+  }[];
+}
 
-const missed = (score: SizeScore): string => spoken(score.worst?.landmark ?? closest(score));
+/** Of one size nothing is compared; of what is knit already it is said how that fits, not how it would. */
+const because = ({ question, fit }: Advised, best: SizeScore): string => {
+  const begun = question.measured.length > 0;
+  const only = question.sizes.length === 1;
+  if (only) {
+    const so: Fits = begun ? fit : best.fit;
+    return `All wanted measurements come out in range with ${percentText(so.chanceAll ?? 0)}${likely(so, ', though the')}`;
+  }
+  const first = sizeWords(best.fit.size);
+  const start = begun
+    ? `Begun afresh, ${first}`
+    : `${first.slice(0, 1).toUpperCase()}${first.slice(1)}`;
+  const fits = `${start} fits best at this gauge (${percentText(best.fit.chanceAll)} that all wanted measurements come out in range)`;
+  const size = sizeWords(question.sizes[question.chosen] ?? '');
+  if (begun) {
+    const knit = `; ${size} as it is knit has ${percentText(fit.chanceAll ?? 0)}`;
+    return `${fits}${knit}${likely(fit, ': its')}`;
+  }
+  return best.at === question.chosen
+    ? `${fits}${likely(best.fit, ', though its')}`
+    : `${fits}, because the ${missed(fit)} of ${size} would come out ${direction(fit)}`;
+};
 
 /** Landmark ids are words joined by hyphens. */
 const spoken = (landmark: string): string => landmark.replaceAll('-', ' ');
 
-const closest = (score: SizeScore): string =>
-  score.fit.landmarks.reduce((a, b) => (b.chance < a.chance ? b : a)).landmark;
+const worst = ({ landmarks }: Fits) => landmarks.reduce((a, b) => (b.chance < a.chance ? b : a));
+const missed = (fits: Fits): string => spoken(worst(fits).landmark);
 
 /** A miss under half of ⅛ in, the mark of a tape, would be printed as none: it is not named. */
 const LEAST_MISS_MM = 25.4 / 16;
 
-const missOf = ({ worst }: SizeScore): SizeScore['worst'] =>
-  worst !== null && Math.abs(worst.byMm) >= LEAST_MISS_MM ? worst : null;
-
-const direction = (score: SizeScore): string => {
-  const miss = missOf(score);
-  if (miss === null) return 'less surely in range';
-  const { byMm } = miss;
-  return `about {mm:${Math.abs(byMm).toFixed(1)}} too ${byMm < 0 ? 'small' : 'large'}`;
+const direction = (fits: Fits): string => {
+  const { byMm, side } = worst(fits).miss;
+  return byMm < LEAST_MISS_MM
+    ? 'less surely in range'
+    : `about {mm:${byMm.toFixed(1)}} too ${side}`;
 };
 
-const chance = (p: number): string =>
-  p < 0.01 ? 'under 1 %' : p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`;
+const likely = (fits: Fits, lead: string): string =>
+  worst(fits).miss.byMm < LEAST_MISS_MM
+    ? ''
+    : `${lead} ${missed(fits)} is likely to come out ${direction(fits)}`;
 
 interface NeedleVerdict {
   readonly direction: NeedleAdvice;
@@ -92,31 +172,43 @@ const NO_NEEDLE: NeedleVerdict = {
   clause: '; nothing has been measured yet, so swatch before changing needle',
 };
 
-const needleFor = (
-  question: ForecastQuestion,
-  draws: Draws,
-  targets: readonly FitTarget[],
-  best: SizeScore,
-): NeedleVerdict => {
-  const at = (shift: number): SizeScore | null =>
-    sizeScorer(question, draws, targets, shift)(best.at);
-  const larger = at(NEEDLE_STEP);
-  const smaller = at(-NEEDLE_STEP);
-  const gain = (s: SizeScore | null): number => (s ? better(s, best) : Number.NEGATIVE_INFINITY);
-  const up = gain(larger);
-  const down = gain(smaller);
-  if (Math.max(up, down) <= 0) return { direction: 'keep', clause: '; keep the needle' };
-  const [pick, word] = up >= down ? ([larger, 'larger'] as const) : ([smaller, 'smaller'] as const);
-  return {
-    direction: word,
-    clause: `; one needle size ${word} would make that ${chance(pick!.fit.chanceAll)}`,
-  };
+/** Positive where a change is worth a swatch: by its chance, and where neither has one by how far it misses. */
+const gain = (own: Tried, other: Tried | null): number => {
+  if (other === null) return Number.NEGATIVE_INFINITY;
+  const more = other.chanceAll - own.chanceAll;
+  if (more > WORTH) return more;
+  const hopeless = own.chanceAll < 0.01 && other.chanceAll < 0.01;
+  const [here, there] = [own.score.miss, other.score.miss];
+  return hopeless && there < NEARER * here ? WORTH * (1 - there / here) : 0;
 };
 
-/** Positive where a change is worth naming: chance first, then the miss of the medians. */
-const better = (changed: SizeScore, now: SizeScore): number => {
-  const gain = changed.fit.chanceAll - now.fit.chanceAll;
-  if (gain > WORTH) return gain;
-  const hopeless = now.fit.chanceAll < 0.01 && changed.fit.chanceAll < 0.01;
-  return hopeless && changed.miss < 0.8 * now.miss ? WORTH * (1 - changed.miss / now.miss) : 0;
+const isMore = (own: Tried, other: Tried | null): boolean =>
+  other !== null && wholePercent(other.chanceAll) > wholePercent(own.chanceAll);
+
+const itOr = ({ sizes }: ForecastQuestion, size: string): string =>
+  sizes.length === 1 ? 'it' : sizeWords(size);
+
+const verdictOf = (
+  question: ForecastQuestion,
+  own: Tried,
+  down: Tried | null,
+  up: Tried | null,
+): NeedleVerdict => {
+  const [larger, smaller] = [gain(own, up), gain(own, down)];
+  const pick = larger >= smaller ? up : down;
+  if (pick !== null && Math.max(larger, smaller) > 0)
+    return {
+      direction: pick.way === 'larger' ? 'larger' : 'smaller',
+      clause: isMore(own, pick)
+        ? `; one needle size ${pick.way}, ${itOr(question, pick.size)} would have ${percentText(pick.chanceAll)}`
+        : `; one needle size ${pick.way} would come nearer`,
+    };
+  const little = [down, up].find((each) => isMore(own, each)) ?? null;
+  return {
+    direction: 'keep',
+    clause:
+      little === null
+        ? '; keep the needle'
+        : `; one needle size ${little.way} would bring no more than ${percentText(little.chanceAll)}`,
+  };
 };

@@ -59,6 +59,24 @@ export const verdicts = (
   return out;
 };
 
+/** The way in which a length misses what is wanted when it misses, and by how much its median lies beyond; 0 inside. */
+export interface Miss {
+  readonly side: 'small' | 'large';
+  readonly byMm: number;
+}
+
+/** The likelier side; of sides that are as likely, the one that the median lies nearer to. */
+export const missOf = (
+  { low, high }: { readonly low: number; readonly high: number },
+  { tooSmall, tooLarge }: { readonly tooSmall: number; readonly tooLarge: number },
+  p50Mm: number,
+): Miss => {
+  const small = tooSmall === tooLarge ? p50Mm < (low + high) / 2 : tooSmall > tooLarge;
+  return small
+    ? { side: 'small', byMm: Math.max(0, low - p50Mm) }
+    : { side: 'large', byMm: Math.max(0, p50Mm - high) };
+};
+
 export const share = (verdict: Int8Array, value: -1 | 0 | 1): number => {
   let hits = 0;
   for (const v of verdict) if (v === value) hits++;
@@ -102,17 +120,19 @@ const judge = (draws: Draws, target: FitTarget, state: ForecastState) => {
       : share(verdicts(draws, target, lengthsIn(draws, knit, target.passage, s)), 0);
   const { wanted } = target;
   const eased = wanted.kind === 'ease' ? ease(draws, target, lengths) : null;
+  const finishedMm = rangeOf(lengths.slice());
+  const sides = { tooSmall: share(verdict, -1), tooLarge: share(verdict, 1) };
   const fit: LandmarkFit = {
     landmark: wanted.landmark,
     measurement: target.measurement.wanted.id,
     bodyMm: wanted.body,
     wantedMm: { min: wanted.min, max: wanted.max, kind: wanted.kind },
     easeMm: eased === null ? null : rangeOf(eased),
-    finishedMm: rangeOf(lengths),
+    finishedMm,
     chance: share(verdict, 0),
     chanceByState: { dried: chance('dried'), worn: chance('worn'), rewashed: chance('rewashed') },
-    tooSmall: share(verdict, -1),
-    tooLarge: share(verdict, 1),
+    ...sides,
+    miss: missOf(bounds(target), sides, finishedMm.p50Mm),
   };
   return { fit, verdict };
 };

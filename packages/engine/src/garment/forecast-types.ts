@@ -1,6 +1,7 @@
 import type { Basis, Direction, ForecastState, Specimen } from '../fabric/index.ts';
 import type { Fibre, Stitch, Treatment } from '../textile/index.ts';
 import type { Grams, Millimetres } from '../units/index.ts';
+import type { Miss } from './fit.ts';
 import type { GarmentKind } from './kinds.ts';
 
 /** A measurement as the pattern asks for it, in one size after another. */
@@ -107,6 +108,7 @@ export interface LandmarkFit {
   /** Which way it misses when it misses: chance of being too small and too large. */
   readonly tooSmall: number;
   readonly tooLarge: number;
+  readonly miss: Miss;
 }
 
 export interface SizeFit {
@@ -117,14 +119,28 @@ export interface SizeFit {
     readonly landmark: string;
     readonly p50Mm: number;
     readonly chance: number;
+    readonly miss: Miss;
   }[];
 }
 
 export type NeedleAdvice = 'larger' | 'smaller' | 'keep' | 'no-evidence';
 
+/** The size that fits best on a needle, begun afresh. */
+export interface BestOnNeedle {
+  readonly way: 'smaller' | 'own' | 'larger';
+  /** Null where the garment's needle is not known. */
+  readonly needleMm: number | null;
+  readonly size: string;
+  readonly chanceAll: number;
+  /** `evidence`: measured on this needle. `model`: moved from the garment's own. */
+  readonly from: 'evidence' | 'model';
+}
+
 export interface Advice {
   readonly bestSize: string | null;
   readonly needle: NeedleAdvice;
+  /** Thinnest first; empty where no size can be judged. */
+  readonly needles: readonly BestOnNeedle[];
   /** Why, in one sentence; lengths in it are left as {mm:123.4} tokens for the view to print in its unit. */
   readonly sentence: string;
 }

@@ -33,8 +33,7 @@ export const forecast = (question: ForecastQuestion, options: ForecastOptions = 
   const draws = drawAll(known.model, known.post, known.kept, { n, seed });
   const targets = fitTargets(question, known.model.measurements, known.passages);
   const fit = fitOf(question, draws, targets);
-  const measured = known.evidence.some((e) => e.basis.kind === 'measured');
-  const { scores, advice } = adviseSize(question, draws, targets, measured);
+  const { scores, advice } = adviseSize({ question, known, draws, targets, fit, seed });
   const measurements = known.model.measurements.map((m, k) =>
     measurementForecast(known, draws, m, k),
   );

@@ -6,6 +6,8 @@ export {
   type FitTarget,
   fitTargets,
   rangeOf,
+  type Miss,
+  missOf,
   share,
   shareAll,
   verdicts,
@@ -17,8 +19,10 @@ export * from './kinds.ts';
 export { type Known, learn } from './known.ts';
 export * from './landmarks.ts';
 export * from './outline/index.ts';
+export { nextNeedle, type OnNeedle, onNeedle } from './other-needle.ts';
 export { passagesOf } from './passages.ts';
 export * from './paste/index.ts';
 export { sizeRatio } from './size-choice.ts';
 export { logIn } from './size-model.ts';
 export { lengthsIn, type Passage } from './state-lengths.ts';
+export { sizeWords } from './size-words.ts';

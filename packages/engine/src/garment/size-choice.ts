@@ -1,6 +1,6 @@
-import { quantilesInPlace } from '../stats/index.ts';
+import { quantilesInPlace, wholePercent } from '../stats/index.ts';
 import type { Draws } from './draws.ts';
-import { bounds, type FitTarget, share, shareAll, verdicts } from './fit.ts';
+import { bounds, type FitTarget, missOf, share, shareAll, verdicts } from './fit.ts';
 import type { ForecastQuestion, SizeFit } from './forecast-types.ts';
 import { lengthsIn } from './state-lengths.ts';
 
@@ -9,8 +9,6 @@ export interface SizeScore {
   readonly fit: SizeFit;
   /** Sum over landmarks of the median's distance outside the wanted range, in millimetres. */
   readonly miss: number;
-  /** Landmark whose median lies farthest out, with its signed distance; null where none does. */
-  readonly worst: { readonly landmark: string; readonly byMm: number } | null;
   readonly at: number;
 }
 
@@ -24,17 +22,13 @@ interface Base {
 /** `scoreAt(i)`: how size i fares; null where it lacks a wanted measurement or nothing is wanted. */
 export type ScoreAt = (at: number) => SizeScore | null;
 
-/**
- * Sizes of the pattern begun afresh at this gauge, on the same draws. `shift` moves the log pitch:
- * a what-if of another needle. Another size is the chosen one scaled, pins and all.
- */
+/** Sizes of the pattern begun afresh, on the same draws. Another size is the chosen one scaled, pins and all. */
 export const sizeScorer = (
   question: ForecastQuestion,
   draws: Draws,
   targets: readonly FitTarget[],
-  shift = 0,
 ): ScoreAt => {
-  const bases = targets.map((t) => baseOf(question, draws, t, shift));
+  const bases = targets.map((t) => baseOf(question, draws, t));
   return (at) => {
     const ratios = targets.map((t) => sizeRatio(question, t, at));
     const known = ratios.filter((r): r is number => r !== null);
@@ -43,16 +37,8 @@ export const sizeScorer = (
   };
 };
 
-const baseOf = (
-  question: ForecastQuestion,
-  draws: Draws,
-  target: FitTarget,
-  shift: number,
-): Base => {
-  const counted = target.measurement.wanted.worked === 'counted';
-  const log = draws.afresh[target.at]!;
-  const moved = counted ? shift : 0;
-  const lengths = lengthsIn(draws, log, target.passage, question.judgeAt, moved);
+const baseOf = (question: ForecastQuestion, draws: Draws, target: FitTarget): Base => {
+  const lengths = lengthsIn(draws, draws.afresh[target.at]!, target.passage, question.judgeAt);
   return { target, lengths, median: quantilesInPlace(lengths.slice(), [0.5])[0]! };
 };
 
@@ -78,40 +64,35 @@ const score = (
   size: string,
   at: number,
 ): SizeScore => {
-  const judged = bases.map(({ target, lengths, median }, k) => ({
-    landmark: target.wanted.landmark,
-    verdict: verdicts(draws, target, lengths, ratios[k]),
-    p50Mm: median * ratios[k]!,
-    byMm: outside(target, median * ratios[k]!),
-  }));
-  const worst = judged.reduce<SizeScore['worst']>(
-    (a, b) => (b.byMm !== 0 && Math.abs(b.byMm) > Math.abs(a?.byMm ?? 0) ? b : a),
-    null,
-  );
+  const judged = bases.map(({ target, lengths, median }, k) => {
+    const verdict = verdicts(draws, target, lengths, ratios[k]);
+    const p50Mm = median * ratios[k]!;
+    const sides = { tooSmall: share(verdict, -1), tooLarge: share(verdict, 1) };
+    return {
+      verdict,
+      fit: {
+        landmark: target.wanted.landmark,
+        p50Mm,
+        chance: share(verdict, 0),
+        miss: missOf(bounds(target), sides, p50Mm),
+      },
+    };
+  });
   const fit: SizeFit = {
     size,
     chanceAll: shareAll(judged.map((j) => j.verdict)) ?? 0,
-    landmarks: judged.map(({ landmark, p50Mm, verdict }) => ({
-      landmark,
-      p50Mm,
-      chance: share(verdict, 0),
-    })),
+    landmarks: judged.map((j) => j.fit),
   };
-  return { fit, miss: judged.reduce((sum, j) => sum + Math.abs(j.byMm), 0), worst, at };
-};
-
-/** Signed distance of a length outside the wanted range; 0 inside. */
-const outside = (target: FitTarget, length: number): number => {
-  const { low, high } = bounds(target);
-  return length < low ? length - low : length > high ? length - high : 0;
+  return { fit, miss: judged.reduce((sum, j) => sum + j.fit.miss.byMm, 0), at };
 };
 
 /**
- * The size with the best chance. Chances that differ by less than a draw or two in a hundred are
- * told apart by how far the medians miss, so that nine sizes that all fail are still put in order.
+ * The size with the best chance. Chances that are printed alike are told apart by how far the medians miss, so
+ * that nine sizes that all fail are still put in order, and no size that is shown with more is passed over.
  */
 export const bestSize = (scores: readonly SizeScore[]): SizeScore | null => {
-  const top = Math.max(...scores.map((s) => s.fit.chanceAll));
-  const near = scores.filter((s) => s.fit.chanceAll >= top - 0.02);
-  return near.reduce<SizeScore | null>((a, b) => (a === null || b.miss < a.miss ? b : a), null);
+  const top = Math.max(...scores.map(({ fit }) => wholePercent(fit.chanceAll)));
+  return scores
+    .filter(({ fit }) => wholePercent(fit.chanceAll) === top)
+    .reduce<SizeScore | null>((a, b) => (a === null || b.miss < a.miss ? b : a), null);
 };

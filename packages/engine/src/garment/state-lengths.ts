@@ -18,23 +18,21 @@ export interface Passage {
 const HANG_BOUND = 0.6;
 
 /**
- * Lengths in one state, a value per draw, in millimetres. `logAsKnit` has the log lengths as knit;
- * `shift` is added to them (a what-if of the gauge). Pins pull and do not push: where the wet fabric
- * is already larger than the pinned length it stays as it lies.
+ * Lengths in one state, a value per draw, in millimetres. `logAsKnit` has the log lengths as knit. Pins pull
+ * and do not push: where the wet fabric is already larger than the pinned length it stays as it lies.
  */
 export const lengthsIn = (
   draws: Draws,
   logAsKnit: Float64Array,
   passage: Passage,
   state: ForecastState,
-  shift = 0,
 ): Float64Array => {
   const out = new Float64Array(draws.n);
   const growth = draws.driedOverAsKnit[passage.direction];
   const over = state === 'rewashed' ? draws.rewashedOverDried : draws.wetOverDried;
   const ratio = over[passage.direction];
   for (let i = 0; i < draws.n; i++) {
-    const knit = logAsKnit[i]! + shift;
+    const knit = logAsKnit[i]!;
     if (state === 'asKnit') out[i] = Math.exp(knit);
     else if (state === 'wet' || state === 'rewashed')
       out[i] = Math.exp(knit + growth[i]! + ratio[i]!);

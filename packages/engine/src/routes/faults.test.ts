@@ -67,14 +67,14 @@ const CASES: readonly (readonly [string, Change, RegExp])[] = [
     /^people\[0\]\.body\[0\]\.mm: this is no measurement/,
   ],
   [
-    'a specimen that is not there',
-    { specimenNeedles: [{ specimen: 'none', needle: mm(4) }] },
-    /^specimenNeedles\[0\]\.specimen: there is no specimen/,
-  ],
-  [
     'a needle like a pole',
-    { specimenNeedles: [{ specimen: 'swatch', needle: mm(400) }] },
-    /^specimenNeedles\[0\]\.needle: no needle/,
+    {
+      forecast: {
+        ...QUESTION.forecast,
+        specimens: QUESTION.forecast.specimens.map((each) => ({ ...each, needle: mm(400) })),
+      },
+    },
+    /^forecast\.specimens\[0\]\.needle: no needle/,
   ],
   [
     'a skein that comes after years',
@@ -170,7 +170,6 @@ test('O19: nothing but a measurement is enough for an answer', () => {
   const bare: RoutesQuestion = {
     ...QUESTION,
     forecast: { ...QUESTION.forecast, wanted: [], specimens: [], measured: [], mass: grams(400) },
-    specimenNeedles: [],
     people: [],
     progress: [],
     stock: null,

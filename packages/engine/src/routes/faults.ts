@@ -104,31 +104,20 @@ const personFaults = (people: readonly PersonToFit[]): Fault[] =>
     ),
   ]);
 
-const needleFaults = ({ specimenNeedles, forecast }: RoutesQuestion): Fault[] =>
-  specimenNeedles.flatMap(({ specimen, needle }, k) => [
-    ...(forecast.specimens.some(({ id }) => id === specimen)
-      ? []
-      : [
-          fault(
-            'specimen',
-            `specimenNeedles[${k}].specimen`,
-            specimen,
-            'there is no specimen of this id',
-            'Name one of the evidence.',
-          ),
-        ]),
-    ...(within(needle, 0.5, 60)
+const needleFaults = ({ forecast: { specimens } }: RoutesQuestion): Fault[] =>
+  specimens.flatMap(({ needle }, k) =>
+    needle === undefined || within(needle, 0.5, 60)
       ? []
       : [
           fault(
             'needle',
-            `specimenNeedles[${k}].needle`,
+            `forecast.specimens[${k}].needle`,
             needle,
             'no needle is so thick',
             'Give its diameter in millimetres.',
           ),
-        ]),
-  ]);
+        ],
+  );
 
 const MOST_DRAWS = 1_000_000;
 

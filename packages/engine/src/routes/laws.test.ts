@@ -145,7 +145,6 @@ describe('routes', () => {
             },
           ],
         },
-        specimenNeedles: [],
       };
     };
     const [once, twice] = [found(times(1)), found(times(2))];

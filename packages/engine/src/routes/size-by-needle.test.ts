@@ -44,13 +44,13 @@ test('O18: what was measured on another needle speaks for it', () => {
   const on5 = {
     ...swatch!,
     id: 'five',
+    needle: mm(5),
     readings: swatch!.readings.map((r) =>
       r.kind === 'count' ? { ...r, count: r.count * 0.8 } : r,
     ),
   };
   const rows = table({
     forecast: { ...QUESTION.forecast, specimens: [swatch!, on5] },
-    specimenNeedles: [...QUESTION.specimenNeedles, { specimen: 'five', needle: mm(5) }],
   });
   expect(pure(rows, 5)[0]!.gaugeFrom).toBe('evidence');
   // Read at 100/16.4 = 6.10 mm; the pattern's 5 mm pulls it back by the share of its prior.

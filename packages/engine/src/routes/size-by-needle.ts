@@ -1,10 +1,10 @@
-import { bounds, type ForecastQuestion } from '../garment/index.ts';
+import { bounds, type ForecastQuestion, nextNeedle } from '../garment/index.ts';
 import { type Millimetres, mm, ok, type Result } from '../units/index.ts';
 import { checked } from './faults.ts';
 import { chanceOfSizes, judge } from './knit/judge.ts';
 import type { Luck, Make } from './knit/luck.ts';
 import { type Judged, ownTargets } from './knit/targets.ts';
-import { needleLuck, nextNeedle, sizeMakes } from './open/afresh.ts';
+import { needleLuck, sizeMakes } from './open/afresh.ts';
 import { drawLuck } from './open/bench.ts';
 import type { RoutesOptions, RoutesQuestion, SizeAtNeedle } from './types.ts';
 
@@ -20,11 +20,11 @@ const isMeasured = ({ known }: Luck): boolean =>
   known.evidence.some(({ basis }) => basis.kind === 'measured');
 
 /** The garment's own needle, those of the specimens, and one size up and down; thinnest first. */
-const needles = ({ forecast, specimenNeedles }: RoutesQuestion): (Millimetres | null)[] => {
-  const { needle } = forecast;
+const needles = ({ forecast }: RoutesQuestion): (Millimetres | null)[] => {
+  const { needle, specimens } = forecast;
   if (needle === null) return [null];
   const steps = ([-1, 1] as const).map((way) => nextNeedle(needle, way));
-  const all = [needle, ...steps, ...specimenNeedles.map((each) => each.needle)];
+  const all = [needle, ...steps, ...specimens.map((each) => each.needle ?? null)];
   const known = all.filter((each) => each !== null).map(Number);
   return [...new Set(known)].sort((a, b) => a - b).map(mm);
 };

@@ -1,5 +1,5 @@
 import type { Basis, ForecastState, WeighedFabric, YarnStock } from '../fabric/index.ts';
-import type { ForecastQuestion, Range } from '../garment/index.ts';
+import type { ForecastQuestion, Miss, Range } from '../garment/index.ts';
 import type { Spread } from '../stats/index.ts';
 import type { Millimetres } from '../units/index.ts';
 import type { PaceEntry } from './pace/index.ts';
@@ -31,11 +31,6 @@ export interface RouteWeights {
 /** What is asked about one garment at the stage that it is in. Days are ISO days. */
 export interface RoutesQuestion {
   readonly forecast: ForecastQuestion;
-  /** Needle that each specimen was worked on; those without one are taken as worked on the garment's. */
-  readonly specimenNeedles: readonly {
-    readonly specimen: string;
-    readonly needle: Millimetres;
-  }[];
   /** Name of the wearer; empty where none was given. */
   readonly wearer: string;
   readonly people: readonly PersonToFit[];
@@ -101,6 +96,7 @@ export interface RouteFit {
   readonly chance: number;
   readonly tooSmall: number;
   readonly tooLarge: number;
+  readonly miss: Miss;
 }
 
 /** A count that the route names: `150 stitches` at a place. */

@@ -5,3 +5,4 @@ export * from './normal-columns.ts';
 export * from './normal-source.ts';
 export * from './quantile.ts';
 export * from './unit-interval.ts';
+export * from './whole-percent.ts';

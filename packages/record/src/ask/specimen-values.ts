@@ -11,6 +11,7 @@ export const specimenValues = (specimen: Specimen): EngineSpecimen => ({
   kind: specimen.kind,
   stitch: specimen.stitch,
   workedAsGarment: specimen.workedAsGarment,
+  ...(specimen.needleMm !== undefined && { needle: mm(specimen.needleMm) }),
   washed: specimen.washed,
   width: length(specimen.widthMm),
   height: length(specimen.heightMm),

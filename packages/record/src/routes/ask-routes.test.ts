@@ -29,7 +29,6 @@ describe('askRoutes', () => {
     const forecast = askForecast(sample());
     expect(asked()).toEqual({
       forecast: forecast.ok && forecast.value,
-      specimenNeedles: [{ specimen: 'swatch', needle: 4 }],
       wearer: 'Somebody',
       people: [
         {

@@ -46,9 +46,6 @@ const todayFaults = (today: string): Fault[] =>
       ];
 
 const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'forecast'> => ({
-  specimenNeedles: record.evidence.flatMap(({ id, needleMm }) =>
-    needleMm === undefined ? [] : [{ specimen: id, needle: mm(needleMm) }],
-  ),
   wearer: record.wearer.name,
   people: (record.people ?? []).map(personToFit),
   tables: true,

@@ -1,3 +1,4 @@
+import { sizeWords } from '@dryflat/engine/garment';
 import type { SizeAtNeedle } from '@dryflat/engine/routes';
 import type { ToldRoutes } from '../../commands/told-routes.ts';
 import { chanceText } from '../chance.ts';
@@ -9,7 +10,7 @@ const NAME = 34;
 const CELL = 11;
 
 const nameOf = ({ size, lengthsOf }: SizeAtNeedle): string =>
-  size === lengthsOf ? `size ${size}` : `stitches of ${size}, lengths of ${lengthsOf}`;
+  size === lengthsOf ? sizeWords(size) : `stitches of ${size}, lengths of ${lengthsOf}`;
 
 const needleOf = ({ needleMm, gaugeFrom }: SizeAtNeedle): string =>
   needleMm === null ? 'this needle' : `${needleMm} mm${gaugeFrom === 'model' ? '*' : ''}`;

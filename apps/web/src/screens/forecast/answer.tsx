@@ -7,6 +7,7 @@ import { useGarment } from '../../store/index.ts';
 import { ChanceBar } from '../result/chance-bar.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
 import { useSentences } from '../result/craft-sentence.ts';
+import { sizeTitle } from '../result/size-title.ts';
 import { spannedName } from '../result/span-words.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 
@@ -74,9 +75,10 @@ const AllFit = ({ forecast }: { forecast: Forecast }) => {
         </a>
       </Figure>
     );
-  const size = forecast.chosenSize === null ? '' : `Size ${forecast.chosenSize}: `;
+  const only = record.pattern.sizes.length === 1 || forecast.chosenSize === null;
+  const size = only ? '' : `${sizeTitle(forecast.chosenSize ?? '')}: `;
   return (
-    <Figure name={`${size}all that is wanted fits`} big={chanceWords(chance)}>
+    <Figure name={`${size}${only ? 'All' : 'all'} that is wanted fits`} big={chanceWords(chance)}>
       <ChanceBar fits={chance} />
       {chancePercent(chance)}, judged {STATE_NAMES[forecast.judgedAt].label.toLowerCase()}
     </Figure>

@@ -92,9 +92,9 @@ const FitRow = ({ forecast, fit }: { forecast: Forecast; fit: LandmarkFit }) => 
 };
 
 /** Which way it would miss, the likelier way first. */
-const missText = ({ tooSmall, tooLarge }: LandmarkFit): string => {
+const missText = ({ tooSmall, tooLarge, miss }: LandmarkFit): string => {
   const ways = [`too small: ${chanceWords(tooSmall)}`, `too large: ${chanceWords(tooLarge)}`];
-  const [first = '', second] = tooLarge > tooSmall ? ways.reverse() : ways;
+  const [first = '', second] = miss.side === 'large' ? ways.reverse() : ways;
   return `${first.charAt(0).toUpperCase()}${first.slice(1)}; ${second}.`;
 };
 

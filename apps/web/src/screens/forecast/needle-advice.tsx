@@ -1,18 +1,23 @@
-import type { NeedleAdvice as Needle } from '@dryflat/engine/garment';
+import type { Forecast } from '@dryflat/engine/garment';
 import { Notice } from '../../kit/index.ts';
+import { useGarment } from '../../store/index.ts';
 import { useSentences } from '../result/craft-sentence.ts';
-
-const SAYS: Readonly<Record<Needle, string>> = {
-  larger: 'Needle: one size larger would help. Swatch on it before you begin.',
-  smaller: 'Needle: one size smaller would help. Swatch on it before you begin.',
-  keep: 'Needle: keep it. One size up or down would not make a better fit.',
-  'no-evidence':
-    'Needle: nothing can be said before something is measured. Swatch on the needle that the pattern names.',
-};
+import { isBestKept, needleWords } from './needle-words.ts';
 
 /** Which needle would help; on its own where no sizes can be compared. */
-export const NeedleAdvice = ({ needle, alone = false }: { needle: Needle; alone?: boolean }) => {
+export const NeedleAdvice = ({
+  forecast: { advice },
+  alone = false,
+}: {
+  forecast: Forecast;
+  alone?: boolean;
+}) => {
   const { own } = useSentences();
-  if (alone && needle === 'no-evidence') return null;
-  return <Notice tone={needle === 'keep' ? 'good' : 'plain'}>{own(SAYS[needle])}</Notice>;
+  const { record } = useGarment();
+  if (alone && advice.needle === 'no-evidence') return null;
+  return (
+    <Notice tone={isBestKept(advice) ? 'good' : 'plain'}>
+      {own(needleWords(advice, record.pattern.sizes.length))}
+    </Notice>
+  );
 };

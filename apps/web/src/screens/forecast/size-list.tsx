@@ -4,12 +4,15 @@ import { useGarment } from '../../store/index.ts';
 import { ChanceBar } from '../result/chance-bar.tsx';
 import { chancePercent } from '../result/chance-words.ts';
 import { useSentences } from '../result/craft-sentence.ts';
+import { sizeTitle } from '../result/size-title.ts';
 import { NeedleAdvice } from './needle-advice.tsx';
 
-/** Each size of the pattern begun afresh at this gauge, and the way to choose another. */
+/** Each size of the pattern begun afresh at this gauge, and the way to choose another; of one size none is compared. */
 export const SizeList = ({ forecast }: { forecast: Forecast }) => {
   const { own } = useSentences();
-  if (forecast.sizes.length === 0) return <NeedleAdvice needle={forecast.advice.needle} alone />;
+  const { record } = useGarment();
+  if (forecast.sizes.length === 0 || record.pattern.sizes.length === 1)
+    return <NeedleAdvice forecast={forecast} alone />;
   return (
     <Card title="Sizes compared">
       <p className="df-soft">
@@ -21,7 +24,7 @@ export const SizeList = ({ forecast }: { forecast: Forecast }) => {
         ))}
       </ul>
       <Gaps forecast={forecast} />
-      <NeedleAdvice needle={forecast.advice.needle} />
+      <NeedleAdvice forecast={forecast} />
     </Card>
   );
 };
@@ -34,7 +37,7 @@ const SizeRow = ({ fit, forecast }: { fit: SizeFit; forecast: Forecast }) => {
     <li data-chosen={chosen || undefined}>
       <div className="df-size-head">
         <h3>
-          Size {fit.size}
+          {sizeTitle(fit.size)}
           {best && <span className="df-kind"> fits best</span>}
         </h3>
         <span className="df-size-chance">{chancePercent(fit.chanceAll)}</span>

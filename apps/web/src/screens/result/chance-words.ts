@@ -1,3 +1,5 @@
+import { percentText, wholePercent } from '@dryflat/engine/stats';
+
 /** Fractions that people count in: halves to tenths, then one in twenty and rarer. */
 const SPOKEN: readonly (readonly [number, number])[] = [
   ...[2, 3, 4, 5, 6, 8, 10, 20, 30, 50, 100].map((of) => [1, of] as const),
@@ -13,8 +15,9 @@ const SPOKEN: readonly (readonly [number, number])[] = [
  * nearest; under 1 % and over 99 % nothing more is claimed.
  */
 export const chanceWords = (chance: number): string => {
-  if (chance < 0.01) return 'less than 1 in 100';
-  if (chance > 0.99) return 'more than 99 in 100';
+  const whole = wholePercent(chance);
+  if (whole === 0) return 'less than 1 in 100';
+  if (whole === 100) return 'more than 99 in 100';
   const odds = (p: number): number => Math.log(p / (1 - p));
   const off = ([part, of]: readonly [number, number]): number =>
     Math.abs(odds(part / of) - odds(chance));
@@ -26,8 +29,5 @@ export const chanceWords = (chance: number): string => {
  * `74 %`; never 0 or 100, which nobody knows: `under 1 %`, `over 99 %`. The number and its sign
  * stay on one line.
  */
-export const chancePercent = (chance: number): string => {
-  if (chance < 0.01) return 'under 1\u00a0%';
-  if (chance > 0.99) return 'over 99\u00a0%';
-  return `${Math.round(chance * 100)}\u00a0%`;
-};
+export const chancePercent = (chance: number): string =>
+  percentText(chance).replace(/ %$/, '\u00a0%');

@@ -37,7 +37,5 @@ export const RouteFits = ({ route: { fit, worst } }: { route: Route }) => {
 /** Below this chance it is said which way it goes wrong. */
 const SURE = 0.95;
 
-const elseWords = ({ chance, tooSmall, tooLarge }: RouteFit): string => {
-  if (chance >= SURE) return '';
-  return tooSmall > tooLarge ? ', else too small' : ', else too large';
-};
+const elseWords = ({ chance, miss }: RouteFit): string =>
+  chance >= SURE ? '' : `, else too ${miss.side}`;

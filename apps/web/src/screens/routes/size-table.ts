@@ -1,8 +1,9 @@
 import type { SizeAtNeedle } from '@dryflat/engine/routes';
+import { sizeTitle } from '../result/size-title.ts';
 
 /** `Size 3`, or `Stitches of 4, lengths of 3`. */
 export const sizeName = ({ size, lengthsOf }: SizeAtNeedle): string =>
-  size === lengthsOf ? `Size ${size}` : `Stitches of ${size}, lengths of ${lengthsOf}`;
+  size === lengthsOf ? sizeTitle(size) : `Stitches of ${size}, lengths of ${lengthsOf}`;
 
 /** `4 mm`; a needle that is not known is the one in use. */
 export const needleName = (mm: number | null): string =>

@@ -24,12 +24,16 @@ export const SizesByNeedle = ({
   sizes: readonly SizeAtNeedle[];
   judgedAt: 'dried' | 'worn' | 'rewashed';
 }) => {
-  if (sizes.length === 0) return null;
+  const { record } = useGarment();
+  const one = record.pattern.sizes.length === 1;
+  if (sizes.length === 0 || (one && sizes.length === 1)) return null;
+  const judged = STATE_NAMES[judgedAt].label.toLowerCase();
   return (
-    <Card title="Before casting on: size and needle">
+    <Card title={`Before casting on: ${one ? 'which needle' : 'size and needle'}`}>
       <p className="df-soft">
-        Each size begun afresh and judged {STATE_NAMES[judgedAt].label.toLowerCase()}. A blend takes
-        one size’s stitches and the lengths of another.
+        {one
+          ? `Begun afresh on each, and judged ${judged}.`
+          : `Each size begun afresh and judged ${judged}. A blend takes one size’s stitches and the lengths of another.`}
       </p>
       {sizes.some(({ chanceAllFit }) => chanceAllFit !== null) && <Chances sizes={sizes} />}
       <Drawn sizes={sizes} />

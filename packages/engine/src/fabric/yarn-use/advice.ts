@@ -5,6 +5,7 @@ import {
   normalColumns,
   quantilesInPlace,
   type Spread,
+  wholePercent,
 } from '../../stats/index.ts';
 import { fail, ok, type Result } from '../../units/index.ts';
 import { MOST_SHORT } from './assumptions.ts';
@@ -69,8 +70,8 @@ const ratioOf = ({ needed, returned, held }: Needs): LogNormal => {
 };
 
 const percent = (chance: number): string => {
-  if (chance < 0.005) return 'less than 1 %';
-  return chance > 0.995 ? 'more than 99 %' : `${Math.round(chance * 100)} %`;
+  const whole = wholePercent(chance);
+  return whole === 0 ? 'less than 1 %' : whole === 100 ? 'more than 99 %' : `${whole} %`;
 };
 
 const plural = (n: number): string => `${n} more skein${n === 1 ? '' : 's'}`;

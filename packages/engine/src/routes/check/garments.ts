@@ -148,7 +148,6 @@ export const garment: fc.Arbitrary<RoutesQuestion> = fc
       })),
       pinTo: [],
     },
-    specimenNeedles: [],
     people: [],
     tables: false,
     progress: knit,

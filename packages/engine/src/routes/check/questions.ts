@@ -15,6 +15,7 @@ export const QUESTION: RoutesQuestion = {
         kind: 'swatch',
         stitch: 'stockinette',
         workedAsGarment: true,
+        needle: mm(4),
         washed: 'as-garment',
         width: mm(160),
         height: mm(160),
@@ -43,7 +44,6 @@ export const QUESTION: RoutesQuestion = {
       },
     ],
   },
-  specimenNeedles: [{ specimen: 'swatch', needle: mm(4) }],
   wearer: 'Somebody',
   people: [
     {

@@ -1,4 +1,4 @@
-import { bounds, share, shareAll, verdicts } from '../../garment/index.ts';
+import { bounds, missOf, share, shareAll, verdicts } from '../../garment/index.ts';
 import type { RouteFit } from '../types.ts';
 import type { Luck, Make } from './luck.ts';
 import type { Judged } from './targets.ts';
@@ -73,15 +73,17 @@ export const judge = (
 ): Judgement => {
   const all = verdictsOf(luck, makes, judged, state);
   const fit = judged.targets.map((target, k): RouteFit => {
-    const { low, high } = bounds(target);
+    const range = bounds(target);
+    const finishedMm = luck.range(target.at, makes[target.at]!, state);
+    const sides = { tooSmall: share(all[k]!, -1), tooLarge: share(all[k]!, 1) };
     return {
       landmark: target.wanted.landmark,
       measurement: target.measurement.wanted.id,
-      wantedMm: { min: low, max: high },
-      finishedMm: luck.range(target.at, makes[target.at]!, state),
+      wantedMm: { min: range.low, max: range.high },
+      finishedMm,
       chance: share(all[k]!, 0),
-      tooSmall: share(all[k]!, -1),
-      tooLarge: share(all[k]!, 1),
+      ...sides,
+      miss: missOf(range, sides, finishedMm.p50Mm),
     };
   });
   return { fit, chanceAll: shareAll(all), fits: allFit(all) };

@@ -5,6 +5,7 @@ import {
   type Known,
   lengthsIn,
   logIn,
+  type OnNeedle,
   type Passage,
   passagesOf,
   type Range,
@@ -153,24 +154,20 @@ export const clothOf = (known: Known, draws: Draws, normals: NormalColumns): Clo
 };
 
 /**
- * The same begun afresh on another needle: all counted lengths move with the pitch, by `shift` in
- * logarithms and half of it as doubt, as the gauge model has it. Nothing of the old garment is left.
+ * The same begun afresh on another needle by the gauge model: all counted lengths move with the pitch, half of
+ * it as doubt. Nothing of the old garment is left.
  */
-export const onOtherNeedle = (cloth: Cloth, shift: number): Cloth => {
-  const z = cloth.normals.normal('routes:needle');
+export const onOtherNeedle = (cloth: Cloth, { draws, shift }: OnNeedle): Cloth => {
   const doubt = Math.abs(shift) / 2;
   const counted = cloth.known.model.measurements.map(({ wanted }) => wanted.worked === 'counted');
   const moved = ({ median, logSd }: LogNormal): LogNormal => ({
     median: median * Math.exp(shift),
     logSd: Math.hypot(logSd, doubt),
   });
-  const columns = cloth.draws.afresh.map((column, at) =>
-    counted[at] ? column.map((log, i) => log + shift + doubt * z[i]!) : column,
-  );
   const medians = cloth.median.afresh.map((mm, at) => (counted[at] ? mm * Math.exp(shift) : mm));
   return {
     ...cloth,
-    draws: { ...cloth.draws, asKnit: columns, afresh: columns },
+    draws,
     median: { there: medians, afresh: medians },
     rest: (at, _, state) => {
       const length = cloth.rest(at, 'afresh', state);

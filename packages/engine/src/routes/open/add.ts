@@ -1,3 +1,4 @@
+import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
 import { type PartName, partOf } from '../knit/pieces.ts';
@@ -11,7 +12,6 @@ import {
   mmToken,
   nothing,
   type Opened,
-  percent,
   spoken,
   together,
 } from './draft.ts';
@@ -47,7 +47,7 @@ const more = (bench: Bench, extra: Partial<Work>): Work => {
 };
 
 const because = (aim: Aim): string =>
-  `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}.`;
+  `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percentText(aim.fit.chance)}.`;
 
 type Told = Omit<Draft, 'luck' | 'judged'>;
 const one = (bench: Bench, told: Told): Opened => ({

@@ -1,6 +1,4 @@
-import { NEEDLE_POWER } from '../../fabric/index.ts';
-import { drawAll, type ForecastQuestion, learn, sizeRatio } from '../../garment/index.ts';
-import { NEEDLES, nearestNeedle } from '../../textile/index.ts';
+import { type ForecastQuestion, type OnNeedle, onNeedle, sizeRatio } from '../../garment/index.ts';
 import type { Millimetres } from '../../units/index.ts';
 import { clothOf, type Luck, luckOf, type Make, onOtherNeedle } from '../knit/luck.ts';
 import { afresh, plannedMakes } from '../knit/makes.ts';
@@ -44,53 +42,21 @@ export const sizeMakes = (
   return afresh(plannedMakes(question, luck), (at) => ratios[at] ?? 1);
 };
 
-/** One needle size where no diameter is known changes the pitch by about this (log). Common practice, no source. */
-const NEEDLE_STEP = 0.035;
-
-/** The needle one size away; null where the garment's is not known, or the table ends. */
-export const nextNeedle = (needle: Millimetres | null, way: 1 | -1): Millimetres | null => {
-  if (needle === null) return null;
-  const at = NEEDLES.indexOf(nearestNeedle(needle));
-  return NEEDLES[at + way]?.size ?? null;
-};
-
 export interface NeedleLuck {
   readonly luck: Luck;
-  readonly from: 'evidence' | 'model';
+  readonly from: OnNeedle['from'];
 }
 
-/** Specimens that were worked on a needle. */
-const workedOn = (question: RoutesQuestion, needle: Millimetres) => {
-  const own = new Set(
-    question.specimenNeedles
-      .filter((each) => Math.abs(each.needle - needle) < 0.01)
-      .map(({ specimen }) => specimen),
-  );
-  return question.forecast.specimens.filter(({ id }) => own.has(id));
-};
-
-/**
- * The garment begun afresh on another needle: by what was measured on it, where anything was, else by the
- * gauge model from the garment's own. Without a diameter one step of `way` is taken.
- */
+/** The garment begun afresh on another needle, on the same luck. Without a diameter one step of `way` is taken. */
 export const needleLuck = (
-  question: RoutesQuestion,
+  { forecast }: RoutesQuestion,
   luck: Luck,
   needle: Millimetres | null,
   way: 1 | -1,
   seed: number,
 ): NeedleLuck => {
-  const { forecast } = question;
-  const specimens = needle === null ? [] : workedOn(question, needle);
-  if (specimens.length === 0) {
-    const from = forecast.needle;
-    const shift =
-      needle === null || from === null ? way * NEEDLE_STEP : NEEDLE_POWER * Math.log(needle / from);
-    return { luck: luckOf(forecast, onOtherNeedle(luck, shift)), from: 'model' };
-  }
-  const asked = { ...forecast, needle, specimens, measured: [] };
-  const known = learn(asked);
-  const drawn = drawAll(known.model, known.post, known.kept, { n: luck.draws.n, seed });
-  const draws = { ...drawn, body: luck.draws.body };
-  return { luck: luckOf(asked, clothOf(known, draws, luck.normals)), from: 'evidence' };
+  const on = onNeedle(forecast, luck.known, luck.draws, { needle, way, seed });
+  const cloth =
+    on.from === 'model' ? onOtherNeedle(luck, on) : clothOf(on.known, on.draws, luck.normals);
+  return { luck: luckOf(on.question, cloth), from: on.from };
 };

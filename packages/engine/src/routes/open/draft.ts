@@ -61,10 +61,6 @@ export const together = (all: readonly Opened[]): Opened => ({
 /** A landmark in words: ids are words joined by hyphens. */
 export const spoken = (landmark: string): string => landmark.replaceAll('-', ' ');
 
-/** To the nearest percent; draws cannot tell never from seldom, so the ends stay open. */
-export const percent = (p: number): string =>
-  p < 0.005 ? 'under 1 %' : p > 0.995 ? 'over 99 %' : `${Math.round(100 * p)} %`;
-
 export const mmToken = (value: number): string => `{mm:${value.toFixed(1)}}`;
 
 /** What a part is called: the piece itself where the garment is one piece. */

@@ -1,4 +1,5 @@
 import { fabricGive, safeStretchOf } from '../../fabric/index.ts';
+import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { hardMakes, layMakes, pinMakes, wetMm } from '../knit/makes.ts';
 import { type Mat, workOf } from '../price/work.ts';
@@ -8,7 +9,6 @@ import {
   mmToken,
   nothing,
   type Opened,
-  percent,
   spoken,
   together,
 } from './draft.ts';
@@ -123,7 +123,7 @@ const gentle = (bench: Bench): Opened => {
       'Block it gently',
       'Blocking to the schematic stretches nothing by more than what is called safe: the two are one.',
     );
-  const name = `${again(bench)} it gently, no stretch over ${percent(limit)}`;
+  const name = `${again(bench)} it gently, no stretch over ${percentText(limit)}`;
   return { drafts: [pinned(bench, { id: 'gentle', kind: 'gentle', name }, makes)], leftOut: [] };
 };
 
@@ -147,7 +147,7 @@ const ofGive = (bench: Bench, all: readonly Stretch[]): string => {
   const most = largest(all, ({ done, wanted }) => done / give(wanted.direction));
   if (most === null) return '';
   const share = most.done / give(most.wanted.direction);
-  return `That is ${percent(Math.min(1, share))} of what such fabric gives under a load that pulls hard at its edges: they scallop, pins bend, and a thin place may run.`;
+  return `That is ${percentText(Math.min(1, share))} of what such fabric gives under a load that pulls hard at its edges: they scallop, pins bend, and a thin place may run.`;
 };
 
 const harder = (bench: Bench): Opened => {

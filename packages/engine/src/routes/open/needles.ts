@@ -1,6 +1,7 @@
+import { nextNeedle } from '../../garment/index.ts';
 import { plannedMakes } from '../knit/makes.ts';
 import { ownTargets } from '../knit/targets.ts';
-import { beginAgain, needleLuck, nextNeedle } from './afresh.ts';
+import { beginAgain, needleLuck } from './afresh.ts';
 import { type Bench, nothing, type Opened, together } from './draft.ts';
 import { start } from './sized.ts';
 

@@ -1,10 +1,11 @@
+import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import type { KnitPiece } from '../knit/pieces.ts';
 import { shareOf, type Work } from '../price/work.ts';
 import { GIRTHS, girthsBy, sideMm } from './add.ts';
 import { plannedMat } from './afresh.ts';
 import { type Aim, firstAim, indexOf } from './aim.ts';
-import { type Bench, type Draft, mmToken, nothing, type Opened, percent, spoken } from './draft.ts';
+import { type Bench, type Draft, mmToken, nothing, type Opened, spoken } from './draft.ts';
 import { finishing } from './drying.ts';
 import { knitOn, knittingOf, rowCounts, rowsMet } from './rip.ts';
 import { fromTheTop, rowSteps, rowsName } from './row-words.ts';
@@ -72,7 +73,7 @@ const drafted = (
       },
     ],
     reasons: [
-      `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}.`,
+      `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percentText(aim.fit.chance)}.`,
       more
         ? `Half of these stitches are bound off at each underarm; each side seam lies ${mmToken(byMm / 4)} towards the ${kept.name}.`
         : `Each side seam lies ${mmToken(-byMm / 4)} towards the ${fresh.name}.`,

@@ -1,4 +1,4 @@
-import { bounds, type FitTarget } from '../../garment/index.ts';
+import { bounds, type FitTarget, sizeWords } from '../../garment/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
 import { type PartName, partOf } from '../knit/pieces.ts';
@@ -86,7 +86,7 @@ const openOwnLengths = (bench: Bench): Opened => {
         ...draftOf(bench, first),
         id: `blend:${label}:own`,
         kind: 'blend',
-        name: `${start(bench)} with the stitches of size ${label}, each length knit to what is wanted`,
+        name: `${start(bench)} with the stitches of ${sizeWords(label)}, each length knit to what is wanted`,
         counts: rowsOf(pieces),
         knitting: knittingOf({ pieces }),
         steps: stepsOf(bench, pieces),

@@ -1,3 +1,4 @@
+import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
 import { type KnitPiece, knitPieces, type PartName } from '../knit/pieces.ts';
@@ -11,7 +12,6 @@ import {
   nothing,
   type Opened,
   partWord,
-  percent,
   spoken,
   together,
 } from './draft.ts';
@@ -96,7 +96,7 @@ const ripLength = (bench: Bench, part: PartName, aim: Aim, met: InRows, ripTo: R
     counts: rowCounts({ pieces }),
     steps: [...rowSteps(bench, told), ...fromTheTop(bench, part)],
     reasons: [
-      `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percent(aim.fit.chance)}; this aims at the middle of what is wanted.`,
+      `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percentText(aim.fit.chance)}; this aims at the middle of what is wanted.`,
       ...(ripped || done === 0 ? [] : ['That row is not reached yet: nothing has to be ripped.']),
     ],
   });

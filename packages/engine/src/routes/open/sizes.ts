@@ -1,4 +1,6 @@
-import { type Bench, type Draft, nothing, type Opened, percent, together } from './draft.ts';
+import { sizeWords } from '../../garment/index.ts';
+import { percentText } from '../../stats/index.ts';
+import { type Bench, type Draft, nothing, type Opened, together } from './draft.ts';
 import {
   BLEND_GAIN,
   better,
@@ -19,7 +21,7 @@ const sizeDraft = (bench: Bench, size: Sized): Draft => {
     ...draftOf(bench, size),
     id: `size:${label}`,
     kind: 'size',
-    name: `${start(bench)} in size ${label}, at this gauge`,
+    name: `${start(bench)} in ${sizeWords(label)}, at this gauge`,
     reasons: ['The pattern has its numbers: nothing has to be worked out.'],
   };
 };
@@ -43,7 +45,7 @@ const openSizes = (bench: Bench): Opened => {
       .map(({ stitchesOf, chance }) => ({
         kind: 'size',
         name: `Size ${sizes[stitchesOf]}`,
-        why: `The chance that all of it fits is ${percent(chance)}; other sizes are nearer.`,
+        why: `The chance that all of it fits is ${percentText(chance)}; other sizes are nearer.`,
       })),
   };
 };
@@ -71,8 +73,8 @@ const openBlends = (bench: Bench): Opened => {
         ...draftOf(bench, first),
         id: `blend:${wide}:${long}`,
         kind: 'blend',
-        name: `${start(bench)} with the stitches of size ${wide} and the lengths of size ${long}`,
-        reasons: [`No single size has more than ${percent(best)} of fitting throughout.`],
+        name: `${start(bench)} with the stitches of ${sizeWords(`${wide}`)} and the lengths of ${sizeWords(`${long}`)}`,
+        reasons: [`No single size has more than ${percentText(best)} of fitting throughout.`],
       },
     ],
     leftOut: [],

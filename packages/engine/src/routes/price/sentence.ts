@@ -1,4 +1,4 @@
-import { percent } from '../open/draft.ts';
+import { percentText } from '../../stats/index.ts';
 import type { Route, RouteWeights } from '../types.ts';
 
 const PARTS = ['fit', 'time', 'yarn'] as const;
@@ -14,10 +14,10 @@ const hours = ({ hours: { total } }: Route): string => {
 const yarn = ({ yarnM: { needed } }: Route): string =>
   needed.p50 < 0.5 ? 'no yarn' : `${Math.round(needed.p50)} m of yarn`;
 
-const fits = ({ chanceAllFit }: Route): string => percent(chanceAllFit ?? 0);
+const fits = ({ chanceAllFit }: Route): string => percentText(chanceAllFit ?? 0);
 
 const inTime = ({ chanceByDate }: Route): string =>
-  chanceByDate === null ? '' : percent(chanceByDate);
+  chanceByDate === null ? '' : percentText(chanceByDate);
 
 const time = (route: Route): string =>
   route.chanceByDate === null
