@@ -10,6 +10,7 @@ import {
   type Page,
 } from 'playwright-core';
 import { afterAll, beforeAll, expect } from 'vitest';
+import { atRest } from '../../../scripts/lib/at-rest.mjs';
 import { type Served, serveFolder } from './serve.ts';
 
 /** The build under test. */
@@ -196,8 +197,7 @@ export const isSound = async (page: Page): Promise<void> => {
     await page.evaluate((chosen) => {
       document.documentElement.dataset.theme = chosen;
     }, theme);
-    // Colours change over within the quickest time that they may take.
-    await page.waitForTimeout(150);
+    await atRest(page);
     expect(await axeFindings(page)).toEqual([]);
   }
   expect(await smallTargets(page)).toEqual([]);
