@@ -8,21 +8,25 @@ import { Loading } from './shell/loading.tsx';
 import { useRoute } from './shell/route.ts';
 import { ThemeKeeper } from './shell/theme-keeper.tsx';
 import { UpdateOffer } from './shell/update-offer.tsx';
+import { useOpening } from './store/index.ts';
 import './shell/shell.css';
 
 const OpenExample = lazy(() => import('./screens/shelf/open-example.tsx'));
 const Settings = lazy(() => import('./screens/settings/index.tsx'));
+const Unopened = lazy(() => import('./shell/unopened.tsx'));
 
 const Place = () => {
   const route = useRoute();
+  const opening = useOpening(null);
   if (route.at === 'garment')
     return <GarmentFrame key={route.id} id={route.id} place={route.place} />;
   if (route.at === 'example') return <OpenExample key={route.slug} slug={route.slug} />;
-  return route.at === 'settings' ? <Settings /> : <Shelf />;
+  if (route.at === 'settings') return <Settings />;
+  return opening === 'open' ? <Shelf /> : <Unopened what="shelf" />;
 };
 
 export const App = () => (
-  <Broken>
+  <Broken page>
     <Suspense fallback={<Loading />}>
       <ThemeKeeper />
       <ReminderKeeper />

@@ -1,3 +1,5 @@
+// First, for what it does to a small store that throws.
+import './store/local.ts';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './kit/theme.css';
 import './kit/base.css';
@@ -6,12 +8,13 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { applyTheme, firstTheme } from './shell/theme.ts';
 import { watchForUpdates } from './shell/updates.ts';
-import { openShelf } from './store/index.ts';
+import { askWhetherPersists, openShelf, shelveStrays } from './store/index.ts';
 
 applyTheme(firstTheme());
-watchForUpdates();
+void watchForUpdates();
 // Asked for before the page is drawn, which waits for it.
-void openShelf();
+void openShelf().then(shelveStrays);
+void askWhetherPersists();
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('the page has no #app element');

@@ -37,11 +37,11 @@ export const EmptyState = ({
   action,
 }: {
   title: string;
-  level?: 2 | 3;
+  level?: 1 | 2 | 3;
   children?: ReactNode;
   action?: ReactNode;
 }) => {
-  const Title = `h${level}` as 'h2' | 'h3';
+  const Title = `h${level}` as 'h1' | 'h2' | 'h3';
   return (
     <div className="df-empty">
       <Title>{title}</Title>

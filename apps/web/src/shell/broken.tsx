@@ -1,8 +1,20 @@
-import { Component, type ReactNode } from 'react';
+import { Component, lazy, type ReactNode, Suspense } from 'react';
 import { Button, Notice } from '../kit/index.ts';
+import { KeepingLine } from './keeping-line.tsx';
+import { Loading } from './loading.tsx';
 
-/** A bug of ours in some part of the page: told in its words, with a way on. Nothing kept is lost. */
-export class Broken extends Component<{ children: ReactNode }, { error: Error | null }> {
+const RecordFault = lazy(() => import('./record-fault.tsx'));
+
+interface BrokenProps {
+  /** The garment that is shown here: perhaps it is its record that is not sound. */
+  garment?: string;
+  /** All of the page and not a part of it. */
+  page?: boolean;
+  children: ReactNode;
+}
+
+/** Something broke while it was drawn: told in its words, with a way on. */
+export class Broken extends Component<BrokenProps, { error: Error | null }> {
   override state: { error: Error | null } = { error: null };
 
   static getDerivedStateFromError(error: Error): { error: Error } {
@@ -11,20 +23,31 @@ export class Broken extends Component<{ children: ReactNode }, { error: Error | 
 
   override render(): ReactNode {
     const { error } = this.state;
-    if (error === null) return this.props.children;
+    const { garment, page = false, children } = this.props;
+    if (error === null) return children;
+    const ours = <OurFault error={error} page={page} />;
+    if (garment === undefined) return ours;
     return (
-      <div className="df-page df-stack" role="alert">
-        <h2>This part does not work</h2>
-        <Notice tone="wrong">
-          A fault of the app, not of yours: {error.message}. Everything you typed is kept.
-        </Notice>
-        <div className="df-row">
-          <Button look="main" onPress={() => location.reload()}>
-            Load it again
-          </Button>
-          <Button onPress={() => location.assign('/')}>Go to the shelf</Button>
-        </div>
-      </div>
+      <Suspense fallback={<Loading />}>
+        <RecordFault garment={garment} page={page} otherwise={ours} />
+      </Suspense>
     );
   }
 }
+
+const OurFault = ({ error, page }: { error: Error; page: boolean }) => {
+  const Root = page ? 'main' : 'div';
+  return (
+    <Root className="df-page" role={page ? undefined : 'alert'}>
+      <h2>This part does not work</h2>
+      <Notice tone="wrong">A fault of the app, not of yours: {error.message}</Notice>
+      <KeepingLine />
+      <div className="df-row">
+        <Button look="main" onPress={() => location.reload()}>
+          Load it again
+        </Button>
+        <Button onPress={() => location.assign('/')}>Go to the shelf</Button>
+      </div>
+    </Root>
+  );
+};

@@ -1,15 +1,8 @@
 import { Button, toast } from '../kit/index.ts';
-import { duplicateGarment, exportGarment, restoreGarment, trashGarment } from '../store/index.ts';
-import { halfTypedWords } from './half-typed-words.ts';
+import { duplicateGarment, restoreGarment, trashGarment } from '../store/index.ts';
 import { garmentHash } from './hash.ts';
 import { go } from './route.ts';
-import { saveFile } from './save-file.ts';
-
-const leftOutWords = (count: number): string => {
-  if (count === 0) return '';
-  const pictures = count === 1 ? 'One picture is' : `${count} pictures are`;
-  return `${pictures} not in it: place and time could not be looked for there.`;
-};
+import { saveGarment } from './save-garment.ts';
 
 export interface GarmentActionsProps {
   id: string;
@@ -28,12 +21,8 @@ export const GarmentActions = ({ id, name, onDone, onTrashed }: GarmentActionsPr
     go(garmentHash(made));
   };
   const save = async (): Promise<void> => {
-    const file = await exportGarment(id);
+    await saveGarment(id);
     onDone();
-    if (file === null) return;
-    saveFile(file.fileName, file.text);
-    for (const words of [halfTypedWords(file.halfTyped), leftOutWords(file.picturesLeftOut)])
-      if (words !== '') toast(words);
   };
   const trash = async (): Promise<void> => {
     await trashGarment(id);

@@ -1,6 +1,6 @@
-import { Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import { EmptyState, kindName, Notice } from '../kit/index.ts';
-import { GarmentProvider, useGarment, useView } from '../store/index.ts';
+import { GarmentProvider, useAside, useGarment, useView } from '../store/index.ts';
 import { ForecastProvider } from '../worker/index.ts';
 import { Broken } from './broken.tsx';
 import { GarmentHead } from './garment-head.tsx';
@@ -16,26 +16,31 @@ import { SkipLink } from './skip-link.tsx';
 import { useArrival } from './use-arrival.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
+const AsideNotice = lazy(() => import('./aside-notice.tsx'));
+const Unopened = lazy(() => import('./unopened.tsx'));
+
 /** One garment: its bar, its name, the place that is open, and the hem; pins go in with the whole screen. */
 export const GarmentFrame = ({ id, place }: { id: string; place: PlaceName }) => (
-  <GarmentProvider id={id} missing={<Missing />}>
-    {place === 'pinning' ? (
-      <WholeScreen />
-    ) : (
-      <ForecastProvider>
-        <div className="df-frame">
-          <SkipLink />
-          <GarmentHead />
-          <Content place={place} />
-          <Hem id={id} place={place} />
-        </div>
-      </ForecastProvider>
-    )}
-  </GarmentProvider>
+  <Broken garment={id} page>
+    <GarmentProvider id={id} missing={<Missing id={id} />} unopened={<Unopened what="garment" />}>
+      {place === 'pinning' ? (
+        <WholeScreen id={id} />
+      ) : (
+        <ForecastProvider>
+          <div className="df-frame">
+            <SkipLink />
+            <GarmentHead />
+            <Content id={id} place={place} />
+            <Hem id={id} place={place} />
+          </div>
+        </ForecastProvider>
+      )}
+    </GarmentProvider>
+  </Broken>
 );
 
 /** A place that has the screen to itself: no bar, no hem, no forecast that is worked out beside it. */
-const WholeScreen = () => {
+const WholeScreen = ({ id }: { id: string }) => {
   const { record } = useGarment();
   const { label, Screen } = PLACES.pinning;
   const heading = useArrival<HTMLHeadingElement>(`${label}: ${record.name}`, 'pinning');
@@ -45,7 +50,7 @@ const WholeScreen = () => {
       <h1 className="df-unseen" ref={heading} tabIndex={-1}>
         {label}: {record.name || 'No name yet'}
       </h1>
-      <Broken>
+      <Broken garment={id}>
         <Suspense fallback={<Loading />}>
           <Screen />
         </Suspense>
@@ -54,7 +59,8 @@ const WholeScreen = () => {
   );
 };
 
-const Content = ({ place }: { place: PlaceName }) => {
+const Content = ({ id, place }: { id: string; place: PlaceName }) => {
+  const aside = useAside(id);
   const { record, readOnly } = useGarment();
   const { words } = useView();
   const { label, Screen } = PLACES[place];
@@ -77,7 +83,12 @@ const Content = ({ place }: { place: PlaceName }) => {
           it and cannot be changed here.
         </Notice>
       )}
-      <Broken key={place}>
+      {aside > 0 && (
+        <Suspense>
+          <AsideNotice garment={id} />
+        </Suspense>
+      )}
+      <Broken key={place} garment={id}>
         <Suspense fallback={<Loading />}>
           <Screen />
         </Suspense>
@@ -86,17 +97,28 @@ const Content = ({ place }: { place: PlaceName }) => {
   );
 };
 
-const Missing = () => (
-  <main className="df-page" id="main">
-    <EmptyState
-      title="There is no such garment on this device"
-      action={
-        <a className="df-button" data-look="main" href={SHELF}>
-          Go to the shelf
-        </a>
-      }
-    >
-      It may be on another device, or it was deleted for good.
-    </EmptyState>
-  </main>
-);
+const Missing = ({ id }: { id: string }) => {
+  const isUnread = useAside(id) > 0;
+  return (
+    <main className="df-page" id="main">
+      <EmptyState
+        level={1}
+        title={isUnread ? 'This garment cannot be read' : 'There is no such garment on this device'}
+        action={
+          <a className="df-button" data-look="main" href={SHELF}>
+            Go to the shelf
+          </a>
+        }
+      >
+        {isUnread
+          ? 'What this device keeps of it is damaged.'
+          : 'It may be on another device, or it was deleted for good.'}
+      </EmptyState>
+      {isUnread && (
+        <Suspense>
+          <AsideNotice garment={id} />
+        </Suspense>
+      )}
+    </main>
+  );
+};

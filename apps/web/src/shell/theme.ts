@@ -1,8 +1,8 @@
-import type { Theme } from '../store/index.ts';
+import { readLocal, type Theme } from '../store/index.ts';
 
 /** The last choice, read before the shelf is, so that the first paint is not in the wrong light. */
 export const firstTheme = (): Theme => {
-  const kept = localStorage.getItem('dryflat-view');
+  const kept = readLocal('dryflat-view');
   return kept === 'light' || kept === 'dark' ? kept : 'system';
 };
 
@@ -20,4 +20,5 @@ export const applyTheme = (theme: Theme): void => {
   paint();
 };
 
-dark.addEventListener('change', paint);
+// Older browsers cannot be asked to tell of a change.
+dark.addEventListener?.('change', paint);

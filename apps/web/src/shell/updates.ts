@@ -31,14 +31,18 @@ const watch = (registration: ServiceWorkerRegistration | undefined): void => {
  * Keeps a copy of the app on the device. A newer one is fetched in the background and then only
  * offered: the page is loaded anew when the knitter asks for it, never under her hands.
  */
-export const watchForUpdates = (): void => {
-  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  navigator.serviceWorker.addEventListener('controllerchange', () => {
-    if (asked) location.reload();
-  });
-  navigator.serviceWorker.register('/sw.js').then(watch, (error: unknown) => {
+export const watchForUpdates = async (): Promise<void> => {
+  if (!import.meta.env.PROD) return;
+  try {
+    // Not there on an address without https; throws in a frame that is shut in.
+    const workers = navigator.serviceWorker;
+    workers.addEventListener('controllerchange', () => {
+      if (asked) location.reload();
+    });
+    watch(await workers.register('/sw.js'));
+  } catch (error) {
     console.warn('Dryflat will not work offline in this browser:', error);
-  });
+  }
 };
 
 export const takeUpdate = (): void => {

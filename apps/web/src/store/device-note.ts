@@ -1,35 +1,19 @@
 import { useCallback, useSyncExternalStore } from 'react';
+import { localKeys, readLocal, removeLocal, writeLocal } from './local.ts';
 
 /** Choices that belong to a device and not to a garment: how steps are heard, which piece was open. */
 const PREFIX = 'dryflat-note/';
 const listeners = new Set<() => void>();
-/** Here for this visit where the browser keeps nothing. */
-const unkept = new Map<string, string>();
 
-const read = (key: string): string | null => {
-  try {
-    return localStorage.getItem(PREFIX + key) ?? unkept.get(key) ?? null;
-  } catch {
-    return unkept.get(key) ?? null;
-  }
-};
-
-/** Keeps a note on this device. */
+/** Keeps a note on this device; for this visit only where the browser keeps nothing. */
 export const noteDevice = (key: string, text: string): void => {
-  unkept.set(key, text);
-  try {
-    localStorage.setItem(PREFIX + key, text);
-  } catch {
-    // Full or forbidden: it holds for this visit.
-  }
+  writeLocal(PREFIX + key, text);
   for (const listener of listeners) listener();
 };
 
 /** Removes all notes. */
 export const forgetNotes = (): void => {
-  unkept.clear();
-  for (const key of Object.keys(localStorage))
-    if (key.startsWith(PREFIX)) localStorage.removeItem(key);
+  for (const key of localKeys()) if (key.startsWith(PREFIX)) removeLocal(key);
 };
 
 const subscribe = (listener: () => void): (() => void) => {
@@ -39,7 +23,7 @@ const subscribe = (listener: () => void): (() => void) => {
 
 /** A note of this device, null where there is none, and the way to change it. */
 export const useDeviceNote = (key: string): [string | null, (text: string) => void] => {
-  const text = useSyncExternalStore(subscribe, () => read(key));
+  const text = useSyncExternalStore(subscribe, () => readLocal(PREFIX + key));
   const set = useCallback((next: string) => noteDevice(key, next), [key]);
   return [text, set];
 };

@@ -12,6 +12,7 @@ import {
 import { openGarment } from './device.ts';
 import type { GarmentSnapshot, GarmentStore } from './garment-store.ts';
 import { noteOnShelf } from './shelf-actions.ts';
+import { useOpening } from './use-shelf.ts';
 
 const Opened = createContext<GarmentStore | null>(null);
 
@@ -19,20 +20,25 @@ const Opened = createContext<GarmentStore | null>(null);
 export const GarmentProvider = ({
   id,
   missing,
+  unopened,
   children,
 }: {
   id: string;
   /** Shown where the device keeps no garment of that id. */
   missing: ReactNode;
+  /** Shown where it may keep one, but does not get at it. */
+  unopened: ReactNode;
   children: ReactNode;
 }) => {
   const store = use(openGarment(id));
+  const opening = useOpening(id);
   const { record } = useSyncExternalStore(store.subscribe, store.snapshot);
-  const label = record === null ? '' : `${record.name}\n${record.kind}\n${record.wearer.name}`;
+  const label = record === null ? '' : `${record.name}\n${record.kind}\n${record.wearer?.name}`;
   useEffect(() => {
     if (label !== '') void noteOnShelf(id);
   }, [id, label]);
-  return record === null ? missing : <Opened value={store}>{children}</Opened>;
+  if (record === null) return opening === 'open' ? missing : unopened;
+  return <Opened value={store}>{children}</Opened>;
 };
 
 const useStore = (): GarmentStore => {

@@ -102,3 +102,14 @@ test('V9: the file of a newer version is kept as it was, and locks the record un
   expect(store.snapshot().readOnly).toBe(false);
   expect(store.original()).toBeNull();
 });
+
+test('V20: drafts and a kept file that are no texts are none', () => {
+  const doc = new Y.Doc();
+  doc.getMap('drafts').set('yarns/1/name', 7);
+  doc.getMap('drafts').set('massG', '13 3/');
+  doc.getMap('file').set('newer', { version: 99 });
+  const store = garmentStore(doc);
+  expect(store.snapshot().drafts).toEqual({ massG: '13 3/' });
+  expect(store.original()).toBe(null);
+  expect(store.snapshot().readOnly).toBe(false);
+});

@@ -43,8 +43,8 @@ export interface GarmentStore {
 /** The record of one garment over its shared document. */
 export const garmentStore = (doc: Y.Doc): GarmentStore => {
   const root = doc.getMap('record');
-  const drafts = doc.getMap<string>('drafts');
-  const file = doc.getMap<string>('file');
+  const drafts = doc.getMap('drafts');
+  const file = doc.getMap('file');
   const steps = new Y.UndoManager(root, { trackedOrigins: new Set([HERE]), captureTimeout: 500 });
   const listeners = new Set<() => void>();
   let current = read({ root, drafts, file, steps }, null);
@@ -80,7 +80,7 @@ export const garmentStore = (doc: Y.Doc): GarmentStore => {
         if (original === undefined) file.delete('newer');
         else file.set('newer', original);
       }, 'put'),
-    original: () => file.get('newer') ?? null,
+    original: () => textOf(file.get('newer')),
     undo: () => void steps.undo(),
     redo: () => void steps.redo(),
     setDraft: (path, text) => {
@@ -98,8 +98,8 @@ export const garmentStore = (doc: Y.Doc): GarmentStore => {
 
 interface Parts {
   readonly root: Y.Map<unknown>;
-  readonly drafts: Y.Map<string>;
-  readonly file: Y.Map<string>;
+  readonly drafts: Y.Map<unknown>;
+  readonly file: Y.Map<unknown>;
   readonly steps: Y.UndoManager;
 }
 
@@ -111,9 +111,13 @@ const read = (
   const version: number = record?.version ?? CURRENT_VERSION;
   return shareStructure(previous, {
     record,
-    readOnly: version > CURRENT_VERSION || file.has('newer'),
+    readOnly: version > CURRENT_VERSION || textOf(file.get('newer')) !== null,
     canUndo: steps.canUndo(),
     canRedo: steps.canRedo(),
-    drafts: drafts.toJSON(),
+    drafts: Object.fromEntries(
+      [...drafts.entries()].filter((each): each is [string, string] => textOf(each[1]) !== null),
+    ),
   });
 };
+
+const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);

@@ -1,4 +1,4 @@
-export { eraseDevice, openShelf } from './device.ts';
+export { dropAside, eraseDevice, openShelf } from './device.ts';
 export { noteDevice, useDeviceNote } from './device-note.ts';
 export {
   type Garment,
@@ -7,9 +7,10 @@ export {
   useDraftText,
   useGarment,
 } from './garment-context.tsx';
+export { askWhetherPersists, isAtRisk, type Keeping } from './health.ts';
 export { newId } from './ids.ts';
+export { readLocal, removeLocal, writeLocal } from './local.ts';
 export * from './shelf-actions.ts';
 export type { ShelfEntry } from './shelf-store.ts';
-export { type Keeping, setKeeping } from './storage.ts';
-export { useKeeping, useShelf, useShelfEntries } from './use-shelf.ts';
+export { useAside, useKeeping, useOpening, useShelf, useShelfEntries } from './use-shelf.ts';
 export { type Theme, type Units, useView, type View, type Words } from './view.ts';

@@ -1,10 +1,11 @@
-import type { Result } from '@dryflat/engine/units';
+import type { Fault, Result } from '@dryflat/engine/units';
 import { duplicateRecord, emptyRecord, type GarmentRecord, goingOut } from '@dryflat/record';
-import { eraseGarment, openGarment, openShelf } from './device.ts';
+import { documentOf, eraseGarment, garmentIds, openGarment, openShelf } from './device.ts';
 import { halfTyped } from './half-typed.ts';
+import { askToPersist, healthOf } from './health.ts';
 import { newId } from './ids.ts';
 import type { ShelfEntry } from './shelf-store.ts';
-import { askToPersist } from './storage.ts';
+import { isBytes } from './updates.ts';
 
 /** Schemas are only needed by some actions, so they are loaded when one is taken. */
 const recordFiles = () => import('./record-files.ts');
@@ -16,6 +17,10 @@ const entryOf = (record: GarmentRecord, since: string): ShelfEntry => ({
   wearer: record.wearer?.name ?? '',
   since,
 });
+
+/** A damaged record may have anything for a name. */
+const nameOf = ({ name }: { readonly name: unknown }): string =>
+  typeof name === 'string' ? name : '';
 
 /** Puts a record on the shelf under its own id, which must be free. Gives the id. */
 export const shelve = async (record: GarmentRecord, original?: string): Promise<string> => {
@@ -61,6 +66,28 @@ export const noteOnShelf = async (id: string): Promise<void> => {
   if (entry && record) shelf.put({ ...entry, ...entryOf(record, entry.since) });
 };
 
+/** Puts garments back that the shelf does not list any more: their lines were in what cannot be read. */
+export const shelveStrays = async (): Promise<void> => {
+  const shelf = await openShelf();
+  if (healthOf(documentOf(null)).aside.length === 0) return;
+  const listed = new Set(shelf.entries().map(({ id }) => id));
+  for (const id of await garmentIds()) {
+    const { record } = (await openGarment(id)).snapshot();
+    if (record && !listed.has(id)) shelf.put(entryOf(record, new Date().toISOString()));
+  }
+};
+
+/** Garments of this device that can be read, though their shelf may not. */
+export const readableGarments = async (): Promise<
+  readonly { readonly id: string; readonly name: string }[]
+> => {
+  const ids = await garmentIds();
+  const all = await Promise.all(
+    ids.map(async (id) => ({ id, record: (await openGarment(id)).snapshot().record })),
+  );
+  return all.flatMap(({ id, record }) => (record === null ? [] : [{ id, name: nameOf(record) }]));
+};
+
 export interface CameIn {
   readonly id: string;
   readonly readOnly: boolean;
@@ -84,6 +111,14 @@ export const importGarment = async (text: string): Promise<Imported> => {
   return { ok: true, value: { id, readOnly, notices } };
 };
 
+/** What is wrong with a garment's record as it lies on this device, by the rules for files. */
+export const recordFaults = async (id: string): Promise<readonly Fault[]> => {
+  const { readRecord } = await recordFiles();
+  const { record } = (await openGarment(id)).snapshot();
+  const read = readRecord(JSON.stringify(record));
+  return read.ok ? [] : read.faults;
+};
+
 export interface GarmentFile {
   /** Names nobody, unless the report does. */
   readonly fileName: string;
@@ -103,6 +138,31 @@ export const exportGarment = async (id: string): Promise<GarmentFile | null> => 
   const { text, leftOut } = cleanFile(store.original() ?? writeRecord(record));
   const fileName = `${fileNameOf(record)}.json`;
   return { fileName, text, halfTyped: halfTyped(drafts), picturesLeftOut: leftOut };
+};
+
+/** What was set aside of a garment, or of the shelf, as a file: bytes in base64, anything else as it reads. */
+export const exportAside = (
+  garment: string | null,
+): { readonly fileName: string; readonly text: string } => {
+  const of = documentOf(garment);
+  const entries = healthOf(of).aside.map(({ key, value }) => ({
+    number: key,
+    ...(isBytes(value) ? { base64: base64Of(value) } : { value: plain(value) }),
+  }));
+  const text = `${JSON.stringify({ format: 'dryflat-set-aside', of, entries }, null, 2)}\n`;
+  return { fileName: `${of}-set-aside.json`, text };
+};
+
+const base64Of = (bytes: Uint8Array): string =>
+  btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+
+/** Not everything that a database can hold goes into a file of JSON; null for what the browser cannot read. */
+const plain = (value: unknown): unknown => {
+  try {
+    return JSON.parse(JSON.stringify(value ?? null));
+  } catch {
+    return String(value);
+  }
 };
 
 /** A record that was damaged on this device may lack any part, and goes out all the same. */
@@ -126,12 +186,12 @@ export const trashGarment = (id: string): Promise<void> => setTrashed(id, new Da
 
 export const restoreGarment = (id: string): Promise<void> => setTrashed(id, null);
 
-/** Deletes for good what lies in the trash; nothing brings it back. */
+/** Deletes for good what lies in the trash; nothing brings it back. Rejects where a garment is still there. */
 export const emptyTrash = async (): Promise<void> => {
   const shelf = await openShelf();
   for (const { id, trashed } of shelf.entries()) {
     if (trashed === undefined) continue;
-    shelf.remove(id);
     await eraseGarment(id);
+    shelf.remove(id);
   }
 };

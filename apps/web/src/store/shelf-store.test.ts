@@ -38,3 +38,30 @@ test('V14: listeners hear of settings, and an unchanged list stays the same obje
   expect(shelf.settings()).toEqual({ units: 'in' });
   expect(shelf.entries()).toBe(before);
 });
+
+test('V22: whatever stands on the shelf, each garment is listed under its id, and put in order by its record', () => {
+  const doc = new Y.Doc();
+  const garments = doc.getMap('garments');
+  garments.set('number', 7);
+  garments.set('empty', new Y.Map());
+  garments.set('list', new Y.Array());
+  garments.set(
+    'odd',
+    new Y.Map<unknown>([
+      ['name', {}],
+      ['kind', 3],
+      ['since', null],
+      ['trashed', 5],
+    ]),
+  );
+  const shelf = shelfStore(doc);
+  shelf.put(entry('sound', '2024-01-01T00:00:00Z'));
+  const nameless = { name: '', kind: 'other', wearer: '', since: '' };
+  expect(shelf.entries()).toEqual([
+    entry('sound', '2024-01-01T00:00:00Z'),
+    ...['empty', 'list', 'number', 'odd'].map((id) => ({ id, ...nameless })),
+  ]);
+  shelf.put(entry('number', '2024-02-01T00:00:00Z'));
+  shelf.put(entry('odd', '2024-02-01T00:00:00Z'));
+  expect(shelf.entries().map(({ name }) => name)).toEqual(['number', 'odd', 'sound', '', '']);
+});

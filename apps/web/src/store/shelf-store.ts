@@ -28,7 +28,7 @@ export interface ShelfStore {
 
 /** The list of garments and the settings, over their shared document. */
 export const shelfStore = (doc: Y.Doc): ShelfStore => {
-  const garments = doc.getMap<Y.Map<unknown>>('garments');
+  const garments = doc.getMap('garments');
   const settings = doc.getMap('settings');
   const listeners = new Set<() => void>();
   let entries = readEntries(garments, []);
@@ -51,20 +51,38 @@ export const shelfStore = (doc: Y.Doc): ShelfStore => {
   };
 };
 
-const putEntry = (garments: Y.Map<Y.Map<unknown>>, entry: ShelfEntry): void => {
+const putEntry = (garments: Y.Map<unknown>, entry: ShelfEntry): void => {
   const wanted = entry as unknown as JsonObject;
   const there = garments.get(entry.id);
-  if (there) editMap(there, there.toJSON() as JsonObject, wanted);
+  if (there instanceof Y.Map) editMap(there, there.toJSON(), wanted);
   else garments.set(entry.id, new Y.Map(Object.entries(wanted)));
 };
 
 const readEntries = (
-  garments: Y.Map<Y.Map<unknown>>,
+  garments: Y.Map<unknown>,
   previous: readonly ShelfEntry[],
 ): readonly ShelfEntry[] =>
   shareStructure(
     previous,
-    [...garments.values()]
-      .map((each) => each.toJSON() as unknown as ShelfEntry)
+    [...garments.entries()]
+      .map(([id, value]) => readEntry(id, value))
       .sort((a, b) => b.since.localeCompare(a.since) || a.id.localeCompare(b.id)),
   );
+
+/** Whatever stands there, a garment of that id may be opened; its own record brings the entry in order then. */
+const readEntry = (id: string, value: unknown): ShelfEntry => {
+  const kept: JsonObject = value instanceof Y.Map ? value.toJSON() : {};
+  const text = (key: string): string => {
+    const found = kept[key];
+    return typeof found === 'string' ? found : '';
+  };
+  return {
+    id,
+    name: text('name'),
+    // One that this version does not know is shown by its own name.
+    kind: (text('kind') || 'other') as ShelfEntry['kind'],
+    wearer: text('wearer'),
+    since: text('since'),
+    ...(text('trashed') !== '' && { trashed: text('trashed') }),
+  };
+};

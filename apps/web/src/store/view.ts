@@ -1,4 +1,5 @@
 import { useMemo, useSyncExternalStore } from 'react';
+import { writeLocal } from './local.ts';
 import { useShelf } from './use-shelf.ts';
 
 export type Units = 'cm' | 'in';
@@ -33,7 +34,7 @@ export const useView = (): View => {
       setWords: (words) => shelf.setSetting('words', words),
       setTheme: (theme) => {
         shelf.setSetting('theme', theme);
-        localStorage.setItem('dryflat-view', theme);
+        writeLocal('dryflat-view', theme);
       },
     }),
     [settings, shelf],

@@ -4,8 +4,9 @@ import { useSyncExternalStore } from 'react';
 const wide = matchMedia('(min-width: 60rem)');
 
 const subscribe = (listener: () => void): (() => void) => {
-  wide.addEventListener('change', listener);
-  return () => wide.removeEventListener('change', listener);
+  // Older browsers cannot be asked to tell of a change.
+  wide.addEventListener?.('change', listener);
+  return () => wide.removeEventListener?.('change', listener);
 };
 
 export const useWide = (): boolean => useSyncExternalStore(subscribe, () => wide.matches);

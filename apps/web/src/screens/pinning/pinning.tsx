@@ -2,7 +2,7 @@ import { type MatWork, pinsForEachWire } from '@dryflat/record';
 import { useState } from 'react';
 import { Icon, IconButton, Notice } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
-import { useGarment, useKeeping, useView } from '../../store/index.ts';
+import { isAtRisk, useGarment, useKeeping, useView } from '../../store/index.ts';
 import { useEdgeWords } from '../mat/mat-words.ts';
 import { useHands } from './hands.ts';
 import { HandsSheet } from './hands-sheet.tsx';
@@ -122,7 +122,7 @@ const Head = ({
           here is kept.
         </Notice>
       )}
-      {(keeping === 'full' || keeping === 'not-kept') && (
+      {isAtRisk(keeping) && (
         <Notice tone="wrong">This device keeps nothing now: do not close this page.</Notice>
       )}
     </>

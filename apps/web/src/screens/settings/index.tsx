@@ -1,5 +1,5 @@
 import { lazy, Suspense, useState } from 'react';
-import { Button, Card, Icon } from '../../kit/index.ts';
+import { Button, Card, Icon, toast } from '../../kit/index.ts';
 import { SHELF } from '../../shell/hash.ts';
 import { KeepingLine } from '../../shell/keeping-line.tsx';
 import { SkipLink } from '../../shell/skip-link.tsx';
@@ -16,8 +16,12 @@ const Settings = () => {
   const heading = useArrival<HTMLHeadingElement>('Settings', 'settings');
   const [asking, setAsking] = useState(false);
   const erase = async (): Promise<void> => {
-    await eraseDevice();
-    location.assign('/');
+    try {
+      await eraseDevice();
+      location.assign('/');
+    } catch {
+      toast('Not all of it could be deleted. Close other tabs of Dryflat, and try again.');
+    }
   };
   return (
     <>

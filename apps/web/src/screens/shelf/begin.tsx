@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Dialog, kindName, Select, TextField } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { go } from '../../shell/route.ts';
-import { createGarment, useView } from '../../store/index.ts';
+import { createGarment, readLocal, removeLocal, useView, writeLocal } from '../../store/index.ts';
 
 /** A name that is typed before its garment exists outlives the tab too. */
 const UNFINISHED = 'dryflat-unfinished-name';
@@ -11,10 +11,10 @@ const UNFINISHED = 'dryflat-unfinished-name';
 /** Puts an empty garment on the shelf and opens it where the telling begins. */
 const Begin = ({ onClose }: { onClose: () => void }) => {
   const { words } = useView();
-  const [name, setName] = useState(() => localStorage.getItem(UNFINISHED) ?? '');
+  const [name, setName] = useState(() => readLocal(UNFINISHED) ?? '');
   const [kind, setKind] = useState<GarmentKind>('pullover-set-in');
   const begin = async (): Promise<void> => {
-    localStorage.removeItem(UNFINISHED);
+    removeLocal(UNFINISHED);
     const id = await createGarment(name.trim() || kindName(kind, words), kind);
     onClose();
     go(garmentHash(id, 'wearer'));
@@ -34,7 +34,7 @@ const Begin = ({ onClose }: { onClose: () => void }) => {
         value={name}
         onChange={(text) => {
           setName(text);
-          localStorage.setItem(UNFINISHED, text);
+          writeLocal(UNFINISHED, text);
         }}
         hint="May stay empty for now."
         autoFocus

@@ -1,11 +1,11 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { Button, Disclosure, Icon } from '../../kit/index.ts';
 import { SETTINGS } from '../../shell/hash.ts';
 import { KeepingLine } from '../../shell/keeping-line.tsx';
 import { SkipLink } from '../../shell/skip-link.tsx';
 import { UnitSwitch } from '../../shell/unit-switch.tsx';
 import { useArrival } from '../../shell/use-arrival.ts';
-import { useShelfEntries } from '../../store/index.ts';
+import { useAside, useShelfEntries } from '../../store/index.ts';
 import { type Door, Doors } from './doors.tsx';
 import { ExampleStories } from './example-stories.tsx';
 import { GarmentRow } from './garment-row.tsx';
@@ -14,9 +14,12 @@ import { TrashBox } from './trash-box.tsx';
 import { useDroppedFiles } from './use-dropped-files.ts';
 import './shelf.css';
 
+const AsideNotice = lazy(() => import('../../shell/aside-notice.tsx'));
+
 /** Every garment of this device, and the ways to put one there. */
 const Shelf = () => {
   const entries = useShelfEntries();
+  const aside = useAside(null);
   const [door, setDoor] = useState<Door | null>(null);
   const heading = useArrival<HTMLHeadingElement>('Shelf', 'shelf');
   const dropping = useDroppedFiles((text) => setDoor({ kind: 'bring-in', text }));
@@ -52,6 +55,11 @@ const Shelf = () => {
             )}
           </div>
         </div>
+        {aside > 0 && (
+          <Suspense>
+            <AsideNotice garment={null} />
+          </Suspense>
+        )}
         <div className="df-row">
           <Button look="main" icon="add" onPress={() => setDoor({ kind: 'begin' })}>
             Begin a garment

@@ -8,8 +8,12 @@ const EmptyTrash = lazy(() => import('./confirm-empty.tsx'));
 export const TrashBox = ({ entries }: { entries: readonly ShelfEntry[] }) => {
   const [asking, setAsking] = useState(false);
   const empty = async (): Promise<void> => {
-    await emptyTrash();
-    toast('The trash is empty.');
+    try {
+      await emptyTrash();
+      toast('The trash is empty.');
+    } catch {
+      toast('Not all of it could be deleted. Close other tabs of Dryflat, and try again.');
+    }
   };
   return (
     <>
