@@ -1,33 +1,18 @@
-import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page,
-} from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect } from 'vitest';
 import { atRest } from '../../../scripts/lib/at-rest.mjs';
+import { LAUNCH, PHONE } from './launch.ts';
 import { type Served, serveFolder } from './serve.ts';
+
+export { beginGarment, openExample } from './garments.ts';
+export { killBrowser, LAUNCH, openProfile, PHONE } from './launch.ts';
 
 /** The build under test. */
 export const DIST = process.env.DRYFLAT_DIST ?? fileURLToPath(new URL('../dist/', import.meta.url));
-export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
-
-export const LAUNCH = {
-  executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--no-first-run',
-  ],
-};
 
 export interface Bench {
   readonly address: string;
@@ -99,44 +84,6 @@ export const collectErrors = (page: Page, into: string[]): void => {
     const text = message.text();
     if (message.type() === 'error' && !text.includes('ERR_INTERNET_DISCONNECTED')) into.push(text);
   });
-};
-
-/** A browser whose storage lies in a folder, so that it can be killed and started again. */
-export const openProfile = (folder: string): Promise<BrowserContext> =>
-  chromium.launchPersistentContext(folder, { ...LAUNCH, viewport: PHONE, locale: 'en-GB' });
-
-/** The processes of a browser on that profile, killed without warning. */
-export const killBrowser = (profile: string): void => {
-  const lines = execFileSync('ps', ['-eo', 'pid=,args=']).toString().split('\n');
-  const pids = lines
-    .filter((line) => line.includes(`--user-data-dir=${profile}`))
-    .map((line) => Number.parseInt(line, 10));
-  if (pids.length === 0) throw new Error(`no browser runs on ${profile}`);
-  for (const pid of pids) {
-    try {
-      process.kill(pid, 'SIGKILL');
-    } catch {
-      // Gone with its parent.
-    }
-  }
-};
-
-/** Opens a copy of the example whose title holds `title`, from the shelf. */
-export const openExample = async (page: Page, title: string): Promise<void> => {
-  await page
-    .getByRole('listitem')
-    .filter({ hasText: title })
-    .getByRole('button', { name: 'Open a copy' })
-    .click();
-  await page.getByRole('navigation', { name: 'Places of this garment' }).waitFor();
-};
-
-/** Begins an empty garment of that name, from the shelf. */
-export const beginGarment = async (page: Page, name: string): Promise<void> => {
-  await page.getByRole('button', { name: 'Begin a garment' }).click();
-  await page.getByLabel('What do you call it?').fill(name);
-  await page.getByRole('button', { name: 'Put it on the shelf' }).click();
-  await page.getByRole('heading', { level: 1, name }).waitFor();
 };
 
 let axe: string | null = null;
