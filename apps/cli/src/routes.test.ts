@@ -58,6 +58,37 @@ describe('routes', () => {
     expect(all.find(({ id }) => id === 'rip-length:sleeve')?.hoursBy.rip.p50).toBeGreaterThan(0);
   });
 
+  it('C15: a record that tells of the first drying too gets the advice of the last wash', async () => {
+    const advice = async (states: readonly ('dried' | 'rewashed')[]) => {
+      const record = structuredClone(
+        findExample('hayloft-pullover')?.record ?? expect.fail('no example'),
+      );
+      record.pieces = [];
+      record.plan.judgeAt = 'dried';
+      for (const row of record.pattern.measurements)
+        if (row.id === 'body-length') row.values = row.values.map(() => 580);
+        else if (row.id === 'underarm-length') row.values = row.values.map(() => 340);
+      record.wearer.wanted = [
+        { kind: 'finished', landmark: 'body-length', minMm: 560, maxMm: 600 },
+      ];
+      record.outcomes = states.map((state, k) => ({
+        id: state,
+        washes: k + 1,
+        remark: '',
+        measured: [
+          { id: state, measurement: 'body-length', state, mm: state === 'dried' ? 580 : 630 },
+        ],
+      }));
+      const { out } = await routesCommand('-', FLAGS, surroundings(record));
+      return out;
+    };
+    const [now, fuller] = [await advice(['rewashed']), await advice(['dried', 'rewashed'])];
+    for (const said of [now, fuller]) {
+      expect(said).toMatch(/fit is judged\s+rewashed/);
+      expect(said).toMatch(/^ {2}1 {2}Take 1\d rows out above the ribbing of the hem/m);
+    }
+  });
+
   it('C15: one JSON object, best first, with the keys that are promised', () => {
     const { code, out, err } = dryflat(['routes', 'good.json', '--json', ...DAY], { cwd });
     expect({ code, err }).toEqual({ code: 0, err: '' });

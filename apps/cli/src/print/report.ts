@@ -8,7 +8,7 @@ import { gaugeLines } from './gauge.ts';
 import { measurementLines } from './measurements.ts';
 import type { Style } from './style.ts';
 import { hanging } from './text.ts';
-import { inWords, type Words } from './words.ts';
+import { inWords, STATE_WORDS, type Words } from './words.ts';
 
 export interface Reporting {
   readonly units: Units;
@@ -35,6 +35,15 @@ const titleLines = (record: GarmentRecord, forecast: Forecast, { units, style }:
 
 const adviceLines = ({ advice }: Forecast, { units, words }: Reporting): string[] =>
   advice.sentence === '' ? [] : hanging('', inWords(inUnits(advice.sentence, units), words));
+
+/** Where it was measured later than the plan judges, that is said. */
+const laterLines = ({ plan }: GarmentRecord, { judgedAt }: Forecast): string[] =>
+  judgedAt === plan.judgeAt
+    ? []
+    : hanging(
+        '',
+        `The fit that counts is ${STATE_WORDS[plan.judgeAt]}; it was measured ${STATE_WORDS[judgedAt]} since, and is judged so.`,
+      );
 
 /** Notices of the engine and of the file, one paragraph each, none hidden. */
 export const noticeLines = (texts: readonly string[], { units, style }: Reporting): string[] =>
@@ -68,6 +77,7 @@ export const report = (
     withHeading(gaugeLines(forecast, units, words), style),
     withHeading(fitLines(forecast, units, words), style),
     withHeading(sizeLines(forecast), style),
+    laterLines(record, forecast),
     adviceLines(forecast, reporting),
     noticeLines(
       [...forecast.notices.map(({ text }) => inWords(text, words)), ...notices],

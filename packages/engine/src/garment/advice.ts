@@ -46,7 +46,7 @@ const scoresOf = (
 export const adviseSize = (advised: Advised): SizeAdvice => {
   const { question, known, draws, targets } = advised;
   const scores = scoresOf(question, draws, targets);
-  const best = bestSize(scores);
+  const best = bestSize(scores, question.chosen);
   if (best === null) return { scores, advice: nothingToJudge(question, targets) };
   const measured = known.evidence.some(({ basis }) => basis.kind === 'measured');
   const own: Tried = {
@@ -85,7 +85,7 @@ const tried = ({ question, known, draws, seed }: Advised, way: 1 | -1): Tried | 
   const on = onNeedle(question, known, draws, { needle, way, seed });
   const { measurements } = on.known.model;
   const targets = fitTargets(on.question, measurements, on.known.passages);
-  const score = bestSize(scoresOf(on.question, on.draws, targets));
+  const score = bestSize(scoresOf(on.question, on.draws, targets), question.chosen);
   return (
     score && {
       way: way === 1 ? 'larger' : 'smaller',

@@ -10,6 +10,7 @@ import type {
   Range,
 } from './forecast-types.ts';
 import { gaugeOf, logNormalRange } from './gauge-steps.ts';
+import { atLatest } from './judged-at.ts';
 import { type Known, learn } from './known.ts';
 import { noticesOf } from './notices.ts';
 import { logIn, type SizedMeasurement } from './size-model.ts';
@@ -20,15 +21,17 @@ export const DEFAULT_SEED = 1;
 export const DEFAULT_DRAWS = 10_000;
 
 /**
- * What one garment will measure in each state, how sure that is, and how it will fit.
+ * What one garment will measure in each state, how sure that is, and how it will fit: judged in the latest state
+ * that was measured, where that is later than the plan's.
  *
  * Lengths are millimetres in each measurement's own span. Ranges are 5 to 95 %. Pure: the same
  * question, seed and number of draws give the same bytes. `draws` must be a whole number of at
  * least 100, or it throws a RangeError.
  */
-export const forecast = (question: ForecastQuestion, options: ForecastOptions = {}): Forecast => {
+export const forecast = (given: ForecastQuestion, options: ForecastOptions = {}): Forecast => {
   const { seed = DEFAULT_SEED, draws: n = DEFAULT_DRAWS } = options;
   if (!Number.isInteger(n) || n < 100) throw new RangeError(`draws: ${n}, wanted 100 or more`);
+  const question = atLatest(given);
   const known = learn(question);
   const draws = drawAll(known.model, known.post, known.kept, { n, seed });
   const targets = fitTargets(question, known.model.measurements, known.passages);

@@ -16,6 +16,7 @@ export { DEFAULT_DRAWS, DEFAULT_SEED, forecast } from './forecast.ts';
 export * from './forecast-types.ts';
 export { gaugeSteps } from './gauge-steps.ts';
 export * from './kinds.ts';
+export { atLatest } from './judged-at.ts';
 export { type Known, learn } from './known.ts';
 export * from './landmarks.ts';
 export * from './outline/index.ts';

@@ -86,13 +86,18 @@ const score = (
   return { fit, miss: judged.reduce((sum, j) => sum + j.fit.miss.byMm, 0), at };
 };
 
+/** Misses are sums of lengths in mm: below this they differ by rounding. */
+const ROUNDING_MM = 1e-6;
+
 /**
  * The size with the best chance. Chances that are printed alike are told apart by how far the medians miss, so
- * that nine sizes that all fail are still put in order, and no size that is shown with more is passed over.
+ * that nine sizes that all fail are still put in order, and no size that is shown with more is passed over; of
+ * sizes that are alike in both the chosen one.
  */
-export const bestSize = (scores: readonly SizeScore[]): SizeScore | null => {
+export const bestSize = (scores: readonly SizeScore[], chosen: number): SizeScore | null => {
   const top = Math.max(...scores.map(({ fit }) => wholePercent(fit.chanceAll)));
-  return scores
-    .filter(({ fit }) => wholePercent(fit.chanceAll) === top)
-    .reduce<SizeScore | null>((a, b) => (a === null || b.miss < a.miss ? b : a), null);
+  const near = scores.filter(({ fit }) => wholePercent(fit.chanceAll) === top);
+  const least = Math.min(...near.map(({ miss }) => miss));
+  const alike = near.filter(({ miss }) => miss <= least + ROUNDING_MM);
+  return alike.find(({ at }) => at === chosen) ?? alike[0] ?? null;
 };

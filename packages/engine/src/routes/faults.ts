@@ -1,3 +1,4 @@
+import { atLatest } from '../garment/index.ts';
 import { type Fault, fail, ok, type Result } from '../units/index.ts';
 import { paceFaults } from './pace/faults.ts';
 import type {
@@ -201,7 +202,7 @@ const forecastFaults = ({ forecast: { measurements, sizes, chosen } }: RoutesQue
       ]),
 ];
 
-/** The question as it is, or everything that is wrong with it; what the yarn says of itself comes when it is used. */
+/** The question, judged in the latest state that was measured, or everything that is wrong with it; what the yarn says of itself comes when it is used. */
 export const checked = (
   question: RoutesQuestion,
   options: RoutesOptions,
@@ -216,5 +217,7 @@ export const checked = (
     ...timeFaults(question),
     ...optionFaults(options),
   ];
-  return faults.length > 0 ? fail(...faults) : ok(question);
+  return faults.length > 0
+    ? fail(...faults)
+    : ok({ ...question, forecast: atLatest(question.forecast) });
 };

@@ -33,23 +33,24 @@ export const pacePlan = (
   const asked = checked(given, options);
   if (!asked.ok) return asked;
   const { seed = 1, draws = 2000 } = options;
-  const bench = benchOf(given, drawLuck(given, seed, draws));
+  const question = asked.value;
+  const bench = benchOf(question, drawLuck(question, seed, draws));
   const { normals } = bench.luck;
-  const knit = knitNow(bench.pieces, given.progress);
-  const supply = supplyOf(given, yarnQuestion(given, bench.luck), knit, normals);
+  const knit = knitNow(bench.pieces, question.progress);
+  const supply = supplyOf(question, yarnQuestion(question, bench.luck), knit, normals);
   if (!supply.ok) return fail(...supply.faults.map(underStock));
-  const work = finishing(bench, given.dried ? 'none' : plannedMat(bench.forecast));
-  const cost = costOf(given, work, supply.value, normals);
+  const work = finishing(bench, question.dried ? 'none' : plannedMat(bench.forecast));
+  const cost = costOf(question, work, supply.value, normals);
   if (!cost.ok) return cost;
   const { leftM, neededM } = cost.value;
-  const plain = paceQuestion(given, work);
+  const plain = paceQuestion(question, work);
   if (leftM === null || work.knit.length === 0) return ok(plain);
   const shares = leftM.map((left, i) => left / neededM[i]!);
   return ok({
     ...plain,
     yarn: {
       heldOverNeeded: logNormalOf(shares),
-      shopDays: given.pace.shopDays ?? NEVER_DAYS,
+      shopDays: question.pace.shopDays ?? NEVER_DAYS,
       order: 'at-once',
     },
   });

@@ -129,11 +129,12 @@ export const sizeByNeedle = (
   const asked = checked(given, options);
   if (!asked.ok) return asked;
   const { seed = 1, draws = 10_000 } = options;
-  const { forecast } = given;
-  const luck = drawLuck(given, seed, draws);
+  const question = asked.value;
+  const { forecast } = question;
+  const luck = drawLuck(question, seed, draws);
   return ok(
-    needles(given).flatMap((needle) => {
-      const one = tried(given, luck, needle, seed);
+    needles(question).flatMap((needle) => {
+      const one = tried(question, luck, needle, seed);
       const pure = forecast.sizes.flatMap((_, at) => sizeAt(forecast, one, at, at));
       return [...pure, ...bestBlend(forecast, one, pure)];
     }),

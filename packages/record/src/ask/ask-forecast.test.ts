@@ -89,6 +89,7 @@ describe('askForecast', () => {
           stitch: 'stockinette',
           workedAsGarment: true,
           washed: 'as-garment',
+          needle: 4,
           width: 180,
           height: 170,
           readings: [

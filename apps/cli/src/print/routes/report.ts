@@ -9,11 +9,11 @@ import { sizeLines } from './sizes.ts';
 
 const ONE_OF_MANY = 3;
 
-const title = ({ record, question }: ToldRoutes, { style }: Reporting): string[] => [
+const title = ({ record, result }: ToldRoutes, { style }: Reporting): string[] => [
   style.strong(`${record.name}: what to do now`),
   ...hanging(
     '',
-    `Each way out on the same draws of garment, hands and yarn; fit is judged ${question.forecast.judgeAt}. In brackets the range that should hold nine times in ten.`,
+    `Each way out on the same draws of garment, hands and yarn; fit is judged ${result.judgedAt}. In brackets the range that should hold nine times in ten.`,
   ).map(style.quiet),
 ];
 

@@ -26,7 +26,10 @@ export const PlanChoices = ({ forecast }: { forecast: Forecast }) => {
       <p>
         {WASHED.find(({ value }) => value === washing)?.says}, then{' '}
         {drying === 'pin' ? 'pinned to the pattern' : 'laid flat without pins'}. The fit that counts
-        is when it is {STATE_NAMES[judgeAt].label.toLowerCase()}.
+        is when it is {STATE_NAMES[judgeAt].label.toLowerCase()}
+        {forecast.judgedAt !== judgeAt &&
+          `; it was measured ${STATE_NAMES[forecast.judgedAt].label.toLowerCase()} since, and is judged so`}
+        .
       </p>
       <CareNotices forecast={forecast} />
       <Disclosure title="Do it otherwise, and see what that does">
