@@ -6,6 +6,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
+import { atRest } from './lib/at-rest.mjs';
 import { bundled } from './lib/bundled.mjs';
 import { CHROMIUM_ARGS, chromiumAdvice, findChromium } from './lib/chromium.mjs';
 import { ROOT } from './lib/root.mjs';
@@ -50,7 +51,7 @@ for (const { file, width, height, example, prepare } of SCENES.filter((each) =>
     await page.waitForURL(/#\/garment\//);
     await prepare(page);
     await page.waitForLoadState('networkidle');
-    await page.waitForTimeout(600);
+    await atRest(page);
     await page.screenshot({ path: join(folder, file) });
     console.log(`docs/pictures/${file}`);
   } catch (error) {

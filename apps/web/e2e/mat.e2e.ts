@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { atRest } from '../../../scripts/lib/at-rest.mjs';
 import {
   axeFindings,
   benchHere,
@@ -129,7 +130,7 @@ test(
       document.documentElement.style.fontSize = '200%';
       document.documentElement.dataset.theme = 'dark';
     });
-    await page.waitForTimeout(300);
+    await atRest(page);
     expect(await fitsSideways(page)).toBe(true);
     expect(await axeFindings(page)).toEqual([]);
     await page.context().close();

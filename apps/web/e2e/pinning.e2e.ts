@@ -3,17 +3,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { atRest } from '../../../scripts/lib/at-rest.mjs';
 import {
-  axeFindings,
   benchHere,
   DESK,
   DIST,
   fitsSideways,
+  isSound,
   killBrowser,
   openExample,
   openProfile,
   PHONE,
-  smallTargets,
 } from './harness.ts';
 import { serveFolder } from './serve.ts';
 
@@ -39,12 +39,14 @@ const stepNow = async (page: Page): Promise<{ at: number; of: number }> => {
 const isAtStep = (page: Page, step: number) =>
   expect.poll(async () => (await stepNow(page)).at).toBe(step);
 
+/** Presses that follow sooner than a hand can are taken for one, by the page's clock: it is put on. */
+const afterBounce = (page: Page): Promise<void> => page.clock.fastForward(130);
+
 /** One step on by touch or mouse, and not before it is shown. */
 const onward = async (page: Page, steps = 1): Promise<void> => {
   for (let k = 0; k < steps; k++) {
     const { at } = await stepNow(page);
-    // Presses that follow sooner than a hand can are taken for a bounce.
-    await page.waitForTimeout(130);
+    await afterBounce(page);
     await next(page).click();
     await isAtStep(page, at + 1);
   }
@@ -65,25 +67,29 @@ const startPinning = async (page: Page): Promise<void> => {
   await expect.poll(() => start.isEnabled(), PLANNED).toBe(true);
   await start.click();
   await next(page).waitFor();
+  await page.clock.install();
 };
 
-const inTheme = async (page: Page, theme: 'light' | 'dark'): Promise<void> => {
-  await page.evaluate((chosen) => {
-    document.documentElement.dataset.theme = chosen;
-  }, theme);
-  // Colours change over within the quickest time that they may take.
-  await page.waitForTimeout(150);
-};
-
-/** axe in both themes, targets, and nothing sideways. */
-const isSound = async (page: Page): Promise<void> => {
-  for (const theme of ['dark', 'light'] as const) {
-    await inTheme(page, theme);
-    expect(await axeFindings(page)).toEqual([]);
-  }
-  expect(await smallTargets(page)).toEqual([]);
-  expect(await fitsSideways(page)).toBe(true);
-};
+/** Whether a text stands in what the browser acknowledged of a garment; no line on a step says so. */
+const isStored = (page: Page, text: string): Promise<boolean> =>
+  page.evaluate(async (wanted) => {
+    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    for (const { name = '' } of await indexedDB.databases()) {
+      if (!name.startsWith('dryflat-garment')) continue;
+      const db = await answer(indexedDB.open(name));
+      const updates = await answer<Uint8Array[]>(
+        db.transaction('updates').objectStore('updates').getAll(),
+      );
+      db.close();
+      if (updates.some((each) => new TextDecoder('latin1').decode(each).includes(wanted)))
+        return true;
+    }
+    return false;
+  }, text);
 
 /** Height of the digits of the tape distances, CSS px, as they are drawn. */
 const digitHeights = (page: Page): Promise<number[]> =>
@@ -118,7 +124,7 @@ test(
 
     await next(page).tap();
     await isAtStep(page, 2);
-    await page.waitForTimeout(130);
+    await afterBounce(page);
     await back(page).tap();
     await isAtStep(page, 1);
     expect(await seen(page.locator('.df-step-done'))).toBe('It is in');
@@ -132,7 +138,7 @@ test(
       ['PageUp', -1],
       ['ArrowLeft', -1],
     ] as const) {
-      await page.waitForTimeout(130);
+      await afterBounce(page);
       await page.keyboard.press(key);
       step += by;
       await isAtStep(page, step);
@@ -169,13 +175,14 @@ test(
     expect(await said(page)).not.toMatch(/\d|centi/);
     expect(await tapes(page)).not.toMatch(/cm/);
     await page.getByRole('heading', { level: 1 }).focus();
+    await afterBounce(page);
     await page.keyboard.press('PageDown');
-    await page.waitForTimeout(130);
+    await atRest(page);
     await isAtStep(page, step);
 
     for (const size of [{ width: 320, height: 640 }, { width: 844, height: 390 }, DESK]) {
       await page.setViewportSize(size);
-      await page.waitForTimeout(100);
+      await atRest(page);
       expect(await fitsSideways(page)).toBe(true);
       for (const height of await digitHeights(page)) expect(height).toBeGreaterThanOrEqual(45.4);
       const box = (await next(page).boundingBox())!;
@@ -186,7 +193,7 @@ test(
     await page.evaluate(() => {
       document.documentElement.style.fontSize = '200%';
     });
-    await page.waitForTimeout(100);
+    await atRest(page);
     expect(await fitsSideways(page)).toBe(true);
     await page.context().close();
   },
@@ -270,7 +277,7 @@ test(
     await sheet.getByRole('button', { name: 'Skip this one' }).click();
     await isAtStep(page, undone + 1);
     await onward(page, count - undone - 1);
-    await page.waitForTimeout(130);
+    await afterBounce(page);
     await next(page).click();
     await page.getByRole('heading', { name: 'Front is pinned' }).waitFor();
     // One is left out, two went in beside the plan.
@@ -322,8 +329,7 @@ test(
     const address = page.url();
     await page.getByRole('button', { name: 'Tell what the tape says' }).click();
     await page.getByLabel(/^A: from/).pressSequentially('13 3/');
-    // The time that a keystroke has to reach the disk.
-    await page.waitForTimeout(250);
+    await expect.poll(() => isStored(page, '13 3/')).toBe(true);
     killBrowser(profile);
     await first.close().catch(() => {});
     // No network: the server is gone.
@@ -333,6 +339,7 @@ test(
     const again = second.pages()[0] ?? (await second.newPage());
     await again.goto(address);
     await next(again).waitFor();
+    await again.clock.install();
     expect([await said(again), await tapes(again)]).toEqual(there);
     await again.getByRole('button', { name: 'Tell what the tape says' }).click();
     await expect.poll(() => again.getByLabel(/^A: from/).inputValue()).toBe('13 3/');
@@ -420,11 +427,11 @@ test(
     await sheet.getByRole('button', { name: 'Close' }).click();
     await sheet.waitFor({ state: 'detached' });
     await page.getByText('Listening for “next”').waitFor();
-    await page.waitForTimeout(130);
+    await afterBounce(page);
     await noted(page, ({ hear }) => hear('and next please'));
     await isAtStep(page, 3);
     expect(await noted(page, ({ spoken }) => spoken.at(-1))).toBe(await said(page));
-    await page.waitForTimeout(130);
+    await afterBounce(page);
     await noted(page, ({ hear }) => hear('go back'));
     await isAtStep(page, 2);
 
