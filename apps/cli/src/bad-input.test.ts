@@ -140,17 +140,19 @@ const CASES: readonly Case[] = [
     'standard input: kind: it is none of the choices here (given: "poncho"). Write one of "pullover-drop-shoulder", "pullover-set-in", "pullover-raglan", "pullover-yoke", "cardigan-drop-shoulder", "cardigan-set-in", "cardigan-raglan", "cardigan-yoke", "vest", "top", "hat", "sock", "mitten", "shawl-triangle", "shawl-rectangle", "shawl-half-round", "blanket", "other".\n',
   ],
   [
-    'a chest that is neither flat nor around',
+    'nothing but a chest that may be flat or around',
     ['forecast', '-'],
     damaged((record) => {
-      const chest = record.pattern.measurements[0];
-      if (chest) delete (chest as { span?: unknown }).span;
+      const [chest] = record.pattern.measurements.splice(0);
+      if (chest) record.pattern.measurements = [{ ...chest, span: loosely(undefined) }];
+      Object.assign(record, { pieces: [], outcomes: [], forecasts: [] });
+      record.plan.pinTo = [];
     }),
-    'standard input: pattern.measurements[0].span: nobody has said whether 1040 mm (40.9 in) of "Chest, buttoned" is flat or around. Write "flat" or "around"; it reads like around.\n',
+    'standard input: pattern.measurements[0].span: "Chest, buttoned" is left out until you say whether 1040 mm (40.9 in) is flat or around. Write "flat" or "around"; it reads like around.\n',
   ],
   [
-    'no size chosen',
-    ['forecast', '-'],
+    'no size chosen, where one is needed',
+    ['counts', '-'],
     damaged((record) => {
       delete (record.pattern as { chosen?: unknown }).chosen;
     }),

@@ -2,9 +2,9 @@ import { dirname, resolve } from 'node:path';
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
 import {
   faultsOf,
-  isDoubt,
   marked,
   markedText,
+  mustBeMended,
   type ReadRecord,
   readRecord,
 } from '@dryflat/record';
@@ -98,7 +98,7 @@ export const openRecord = async (
 ): Promise<Result<ReadRecord>> => {
   const read = await readFileRecord(path, surroundings);
   if (!read.ok) return read;
-  const faults = faultsOf(read.value.record).filter((fault) => !isDoubt(fault));
+  const faults = faultsOf(read.value.record).filter(mustBeMended);
   if (faults.length > 0) return fail(...faults);
   const { record, notices } = read.value;
   const said = notices.map((notice) => markedText(notice));

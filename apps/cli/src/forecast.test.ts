@@ -1,4 +1,4 @@
-import { EXAMPLES, writeRecord } from '@dryflat/record';
+import { EXAMPLES, type GarmentRecord, writeRecord } from '@dryflat/record';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { dryflat, type Ran } from './testing/dryflat.ts';
 
@@ -99,5 +99,74 @@ describe('options', () => {
 
   it('the number of draws is the one asked for', () => {
     expect(json('--draws', '2000').draws).toBe(2000);
+  });
+});
+
+describe('what only the knitter can say', () => {
+  const [waistcoat] = EXAMPLES;
+  const open = (change: (record: GarmentRecord) => void): string => {
+    const record = structuredClone(waistcoat?.record ?? expect.fail('no example'));
+    change(record);
+    return writeRecord(record);
+  };
+  const LEFT_OUT =
+    '"Chest, buttoned" is left out until you say whether 1040 mm (40.9 in) is flat or around';
+  const noSpan = open(({ pattern }) => {
+    delete pattern.measurements[0]?.span;
+  });
+  const noSize = open(({ pattern }) => {
+    delete pattern.chosen;
+  });
+
+  it('C22: a row that may be flat or around is left out and named; all others are answered, and check says so', () => {
+    const ran = dryflat(['forecast', '-', '--json', '--draws', '1000'], { input: noSpan });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    const answer = JSON.parse(ran.out);
+    const names = waistcoat?.record.pattern.measurements.map(({ name }) => name);
+    expect(answer.measurements.map(({ name }: { name: string }) => name)).toEqual(names?.slice(1));
+    expect(answer.notices.at(-1).text).toContain(LEFT_OUT);
+    const check = dryflat(['check', '-'], { input: noSpan });
+    expect(check.code).toBe(0);
+    expect(check.out).toContain('sound, and ready for a forecast');
+    expect(check.out).toContain(`only you can say: pattern.measurements[0].span: ${LEFT_OUT}`);
+  });
+
+  it.each([
+    ['routes', '-', '--draws', '1000'],
+    ['counts', '-'],
+    ['block', '-'],
+    ['pace', '-'],
+  ])('C22: %s is not stopped by it, and says what is left out', (...line) => {
+    const ran = dryflat(line, { input: noSpan });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out.replace(/\s+/g, ' ')).toContain(LEFT_OUT);
+  });
+
+  it('C22: without a size each is told with its chance and its numbers; with --size one of them', () => {
+    const ran = dryflat(['forecast', '-', '--json'], { input: noSize });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    const answer = JSON.parse(ran.out);
+    expect(answer.size).toBeNull();
+    expect(answer.sizes.map(({ size }: { size: string }) => size)).toEqual(
+      waistcoat?.record.pattern.sizes,
+    );
+    const chances = answer.sizes.map(({ fit }: { fit: { chanceAll: number } }) => fit.chanceAll);
+    expect(answer.bestSize).toBe(answer.sizes[chances.indexOf(Math.max(...chances))].size);
+    const one = JSON.parse(
+      dryflat(['forecast', '-', '--json', '--size', '5'], {
+        input: open(({ pattern, pieces }) => {
+          delete pattern.chosen;
+          for (const piece of pieces) piece.measured = [];
+        }),
+      }).out,
+    );
+    expect(answer.sizes[4].measurements).toEqual(one.measurements);
+    const told = dryflat(['forecast', '-'], { input: noSize }).out;
+    expect(told).toContain(`size ${answer.bestSize}, fits best`);
+    expect(told.split('\n').filter((line) => [...line].length > 80)).toEqual([]);
+    expect(told).not.toContain('{mm:');
+    expect(dryflat(['check', '-'], { input: noSize }).out).toContain(
+      'only you can say: pattern.chosen: no size is chosen',
+    );
   });
 });

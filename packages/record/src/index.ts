@@ -1,5 +1,11 @@
-export { askForecast } from './ask/ask-forecast.ts';
-export { faultsBesidePhotos, faultsOf, isDoubt } from './check/faults-of.ts';
+export { askEachSize, askForecast } from './ask/ask-forecast.ts';
+export {
+  faultsBesidePhotos,
+  faultsOf,
+  isDoubt,
+  isQuestion,
+  mustBeMended,
+} from './check/faults-of.ts';
 export { photoFaults } from './check/photo-faults.ts';
 export { EXAMPLES, type Example, findExample } from './examples.ts';
 export { duplicateRecord } from './make/duplicate-record.ts';
@@ -12,6 +18,7 @@ export { questionsOf, type SpanQuestion, type SpanReading } from './questions/sp
 export { type ReadRecord, readRecord } from './read/read-record.ts';
 export * from './schema/index.ts';
 export {
+  awaitsSpan,
   directionOf,
   engineSpan,
   girthMm,

@@ -1,6 +1,6 @@
 import type { RoutesQuestion } from '@dryflat/engine/routes';
 import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
+import { faultsOf, type GarmentRecord, mustBeMended } from '@dryflat/record';
 import { askRoutes, routesAssumed } from '@dryflat/record/routes';
 import { openRecord } from '../files.ts';
 import type { Surroundings } from '../surroundings.ts';
@@ -45,7 +45,9 @@ export const openRoutes = async (
   const { record } = opened.value;
   const asked = askRoutes(record, today);
   if (!asked.ok) return asked;
-  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const doubts = faultsOf(record)
+    .filter((each) => !mustBeMended(each))
+    .map(explain);
   const notices = [...opened.value.notices, ...routesAssumed(record), ...doubts];
   const question = said ? { ...asked.value, from: today } : asked.value;
   return ok({ record, question, notices });

@@ -1,7 +1,7 @@
 import { type BlockQuestion, planBlock } from '@dryflat/engine/blocking';
 import type { SafeOrigin } from '@dryflat/engine/fabric';
 import { explain, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, isDoubt } from '@dryflat/record';
+import { faultsOf, mustBeMended } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord, save } from '../files.ts';
@@ -60,7 +60,9 @@ export const blockCommand = async (
   const { question, assumed } = asked.value;
   const made = planBlock(question);
   if (!made.ok) return refused(called(path), made.faults, units);
-  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const doubts = faultsOf(record)
+    .filter((each) => !mustBeMended(each))
+    .map(explain);
   const notices = [howFar(question), ...assumed, ...opened.value.notices, ...doubts];
   const telling = { units, words, style: styleFor(surroundings.colours) };
   const out = flags.json

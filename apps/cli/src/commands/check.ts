@@ -1,5 +1,12 @@
 import { explain } from '@dryflat/engine/units';
-import { askForecast, faultsOf, isDoubt, markedText } from '@dryflat/record';
+import {
+  askEachSize,
+  askForecast,
+  faultsOf,
+  isDoubt,
+  markedText,
+  mustBeMended,
+} from '@dryflat/record';
 import { faultLines, inUnits } from '../faults.ts';
 import { called, readFileRecord } from '../files.ts';
 import type { Ending, Surroundings } from '../surroundings.ts';
@@ -16,16 +23,20 @@ const checkOne = async (path: string, surroundings: Surroundings): Promise<Check
   if (!opened.ok) return { out: '', err: faultLines(where, opened.faults, 'cm') };
   const { record, notices } = opened.value;
   const found = faultsOf(record);
-  const faults = found.filter((fault) => !isDoubt(fault));
+  const faults = found.filter(mustBeMended);
   if (faults.length > 0) return { out: '', err: faultLines(where, faults, 'cm') };
-  const question = askForecast(record);
-  const waiting = question.ok ? [] : question.faults;
+  const sized = askForecast(record);
+  const asked = askEachSize(record) ?? sized;
+  const waiting = asked.ok ? [] : asked.faults.filter(mustBeMended);
+  const size = sized.ok ? [] : sized.faults.filter(({ code }) => code === 'question-size');
   const remarks = [
     ...notices,
-    ...found.map((doubt) => `worth a second look: ${explain(doubt)}`),
-    ...waiting.map((fault) => `a forecast waits for this: ${explain(fault)}`),
+    ...[...found, ...size].map(
+      (each) => `${isDoubt(each) ? 'worth a second look' : 'only you can say'}: ${explain(each)}`,
+    ),
+    ...waiting.map((each) => `a forecast waits for this: ${explain(each)}`),
   ];
-  const verdict = waiting.length === 0 ? 'sound, and ready for a forecast' : 'sound';
+  const verdict = asked.ok ? 'sound, and ready for a forecast' : 'sound';
   const lines = [verdict, ...remarks.map((remark) => markedText(inUnits(remark, 'cm')))];
   return { out: lines.map((line) => `${where}: ${line}\n`).join(''), err: '' };
 };

@@ -1,5 +1,5 @@
 import { explain, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, isDoubt } from '@dryflat/record';
+import { faultsOf, mustBeMended } from '@dryflat/record';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord } from '../files.ts';
 import { countsJson } from '../json/counts-json.ts';
@@ -39,7 +39,9 @@ export const countsCommand = async (
   const { record, notices } = opened.value;
   const told = tellCounts(record, flags.piece);
   if (!told.ok) return refused(called(path), told.faults, units);
-  const doubts = faultsOf(record).filter(isDoubt).map(explain);
+  const doubts = faultsOf(record)
+    .filter((each) => !mustBeMended(each))
+    .map(explain);
   const known = [...notices, ...doubts];
   if (flags.json) return done(countsJson(told.value, known, { units, words }));
   const telling = { units, words, style: styleFor(surroundings.colours) };

@@ -1,10 +1,17 @@
-import { forecast } from '@dryflat/engine/garment';
+import { forecast, forecastEach } from '@dryflat/engine/garment';
 import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import { askForecast, faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
+import {
+  askEachSize,
+  askForecast,
+  faultsOf,
+  type GarmentRecord,
+  mustBeMended,
+} from '@dryflat/record';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord } from '../files.ts';
-import { forecastJson } from '../json/forecast-json.ts';
+import { eachSizeJson, forecastJson } from '../json/forecast-json.ts';
 import { faultsIn, oneOf, wholeNumber } from '../options.ts';
+import { eachSizeReport } from '../print/each-size.ts';
 import { report } from '../print/report.ts';
 import { styleFor } from '../print/style.ts';
 import type { Words } from '../print/words.ts';
@@ -74,13 +81,20 @@ export const forecastCommand = async (
   if (!opened.ok) return refused(called(path), opened.faults, units);
   const sized = inSize(opened.value.record, flags.size);
   if (!sized.ok) return refused(called(path), sized.faults, units);
-  const question = askForecast(sized.value);
-  if (!question.ok) return refused(called(path), question.faults, units);
-
-  const answer = forecast(question.value, { seed, draws });
-  const doubts = faultsOf(sized.value).filter(isDoubt).map(explain);
+  const doubts = faultsOf(sized.value)
+    .filter((each) => !mustBeMended(each))
+    .map(explain);
   const notices = [...opened.value.notices, ...doubts];
+  const told = { units, words, style: styleFor(surroundings.colours) };
+  const each = askEachSize(sized.value);
+  if (each?.ok) {
+    const answer = forecastEach(each.value, { seed, draws });
+    if (flags.json) return done(eachSizeJson(sized.value, answer, notices, units));
+    return done(eachSizeReport(sized.value, answer, notices, told));
+  }
+  const question = each ?? askForecast(sized.value);
+  if (!question.ok) return refused(called(path), question.faults, units);
+  const answer = forecast(question.value, { seed, draws });
   if (flags.json) return done(forecastJson(sized.value, answer, notices, units));
-  const style = styleFor(surroundings.colours);
-  return done(report(sized.value, answer, notices, { units, words, style }));
+  return done(report(sized.value, answer, notices, told));
 };

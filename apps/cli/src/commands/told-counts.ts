@@ -107,11 +107,15 @@ const countAll = (
   return ok({ parts, heel });
 };
 
+/** The pattern's gauge; null where it gives none, or its stitches only. */
+const wholeGauge = (gauge: ForecastQuestion['patternGauge']): Pitch | null =>
+  gauge === null || gauge.row === null ? null : { ...gauge, row: gauge.row };
+
 const noGauge: Fault = {
   code: 'pattern-no-gauge',
   field: 'pattern.gauge',
   given: '',
-  problem: 'without the gauge of the pattern its counts cannot be put into another',
+  problem: 'without stitches and rows of the pattern’s gauge its counts cannot be put into another',
   mend: 'Enter the stitches and rows that the pattern gives, and over which length.',
 };
 
@@ -160,7 +164,7 @@ export const tellCounts = (record: GarmentRecord, only: string | undefined): Res
   const pieces = outline.pieces.filter(({ name }) => wanted(name));
   const counted = countAll(pieces, pitch, repeat);
   if (!counted.ok) return counted;
-  const theirs = question.value.patternGauge;
+  const theirs = wholeGauge(question.value.patternGauge);
   const mine = theirs && pitchIn(gauge, theirs.state);
   const buttons = record.kind.startsWith('cardigan') ? buttonNotice(record.wearer.group) : null;
   return ok({

@@ -41,7 +41,8 @@ or custom of the craft without a source.
 
 The same file and seed give the same bytes. --json prints one object, lengths
 in millimetres: measurements[].states.dried.p50Mm is the likeliest dried
-length, p05Mm and p95Mm the ends of its range.
+length, p05Mm and p95Mm the ends of its range. Where no size is chosen, each is
+told with its chance; --size asks for one.
 `;
 
 export const BLOCK = `
@@ -162,7 +163,8 @@ Hours for knitting, days away and timed rows are pace of the file.
 export const CHECK = `
 Looks at files and says whether they are sound: every fault with its field,
 what was given and how to mend it. A number that is possible but unlikely is
-"worth a second look" and stops nothing.
+"worth a second look"; what "only you can say" is left out until you do. Neither
+stops anything else.
 
   $ dryflat example waistcoat -o waistcoat.json
   $ dryflat check waistcoat.json

@@ -1,5 +1,5 @@
 import { FORECAST_STATES, type ForecastState } from '@dryflat/engine/fabric';
-import type { Forecast, Range } from '@dryflat/engine/garment';
+import type { EachSize, Forecast, Notice, Range } from '@dryflat/engine/garment';
 import type { GarmentRecord } from '@dryflat/record';
 import { inUnits, type Units } from '../faults.ts';
 import { cite } from '../print/cite.ts';
@@ -68,6 +68,20 @@ const sizes = (forecast: Forecast) =>
     })),
   }));
 
+/** Notices of the engine, then those of the file, in the reader's unit. */
+const noticesIn = (engine: readonly Notice[], file: readonly string[], unit: Units) => [
+  ...engine.map(({ code, text }) => ({ code, text: inUnits(text, unit) })),
+  ...file.map((text) => ({ code: 'file', text: inUnits(text, unit) })),
+];
+
+const evidence = (forecast: Forecast, unit: Units) =>
+  forecast.evidence.map(({ id, kind, text, source }) => ({
+    id,
+    kind,
+    text: inUnits(text, unit),
+    source: source === null ? null : cite(source),
+  }));
+
 /**
  * A forecast as one JSON object, keys always in this order, lengths in millimetres to 0.01. Sentences
  * speak `unit`. `notices` are those of the file, after the engine's own.
@@ -78,7 +92,6 @@ export const forecastJson = (
   notices: readonly string[],
   unit: Units,
 ): string => {
-  const said = (text: string) => inUnits(text, unit);
   const answer = {
     name: record.name,
     size: forecast.chosenSize,
@@ -88,17 +101,34 @@ export const forecastJson = (
     fit: fit(forecast),
     gauge: { stitch: byState(forecast.gauge.stitch), row: byState(forecast.gauge.row) },
     sizes: sizes(forecast),
-    advice: { ...forecast.advice, sentence: said(forecast.advice.sentence) },
-    notices: [
-      ...forecast.notices.map(({ code, text }) => ({ code, text: said(text) })),
-      ...notices.map((text) => ({ code: 'file', text: said(text) })),
-    ],
-    evidence: forecast.evidence.map(({ id, kind, text, source }) => ({
-      id,
-      kind,
-      text: said(text),
-      source: source === null ? null : cite(source),
+    advice: { ...forecast.advice, sentence: inUnits(forecast.advice.sentence, unit) },
+    notices: noticesIn(forecast.notices, notices, unit),
+    evidence: evidence(forecast, unit),
+  };
+  return `${JSON.stringify(answer, null, 2)}\n`;
+};
+
+/** The same where no size is chosen: `size` is null, and each of `sizes` has its measurements and fit. */
+export const eachSizeJson = (
+  record: GarmentRecord,
+  { sizes: each, best, notices: shared }: EachSize,
+  notices: readonly string[],
+  unit: Units,
+): string => {
+  const [first] = each;
+  const answer = {
+    name: record.name,
+    size: null,
+    seed: first?.seed,
+    draws: first?.draws,
+    sizes: each.map((forecast) => ({
+      size: forecast.chosenSize,
+      measurements: measurements(forecast),
+      fit: fit(forecast),
     })),
+    bestSize: best,
+    notices: noticesIn(shared, notices, unit),
+    evidence: first === undefined ? [] : evidence(first, unit),
   };
   return `${JSON.stringify(answer, null, 2)}\n`;
 };

@@ -12,7 +12,8 @@ export interface FabricQuestion extends FabricKind {
   readonly patternNeedle: Millimetres | null;
   readonly patternGauge: {
     readonly stitch: Millimetres;
-    readonly row: Millimetres;
+    /** Null where the pattern gives stitches only. */
+    readonly row: Millimetres | null;
     readonly state: 'asKnit' | 'dried';
   } | null;
   readonly specimens: readonly Specimen[];

@@ -63,6 +63,20 @@ test('K15: without a swatch the gauge is the pattern’s, within the stated spre
   expect(sd).toBeCloseTo(UNSWATCHED_SD, 12);
 });
 
+test('K15: a pattern of stitches alone gives the width; its rows are those of plain knit, unsure of it', () => {
+  const half: FabricQuestion = {
+    ...BARE,
+    patternGauge: { stitch: mm(5), row: null, state: 'asKnit' },
+  };
+  expect(pitch(half)).toEqual(pitch(BARE));
+  const rows = pitch(half, 'asKnit', 'length');
+  // Munden 1959, dry-relaxed plain knit: courses 5.0/l, wales 3.8/l, so a row is 0.76 of a stitch.
+  expect(Math.exp(rows.mean)).toBeCloseTo(5 * 0.76, 9);
+  expect(rows.sd).toBeGreaterThan(pitch(BARE, 'asKnit', 'length').sd);
+  expect(pitch({ ...half, stitch: 'lace' }, 'asKnit', 'length').sd).toBeGreaterThan(rows.sd);
+  expect(fabricModel(half).priors[0]?.text).toContain('It gives no rows: 1.32 to a stitch');
+});
+
 test('K16: one count meets the pattern’s prior as two normals do', () => {
   // Precision-weighted mean (Gelman et al. 2013, eq. 2.12), worked here by hand.
   const reading = count('r');

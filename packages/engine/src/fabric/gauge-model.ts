@@ -100,22 +100,29 @@ const startFromPattern = (
   const hand: Both = { width, length };
   const shift = needleShift(question);
   const needle = unknowns.fresh(shift, Math.abs(shift) / 2);
+  const printed = constant(Math.log(gauge.stitch));
   const patternPitch: Both = {
-    width: constant(Math.log(gauge.stitch)),
-    length: constant(Math.log(gauge.row)),
+    width: printed,
+    length:
+      gauge.row === null
+        ? add(printed, unknowns.fresh(-Math.log(PLAIN_RATIO), shapeSd(question)))
+        : constant(Math.log(gauge.row)),
   };
   const met = both((d) => add(patternPitch[d], hand[d], needle));
   const asKnit =
     gauge.state === 'asKnit' ? met : both((d) => add(met[d], scale(driedOverAsKnit[d], -1)));
-  return { asKnit, patternPitch, basis: patternBasis(shift) };
+  return { asKnit, patternPitch, basis: patternBasis(question, gauge.row === null, shift) };
 };
 
-const patternBasis = (shift: number): Basis => ({
+const patternBasis = (question: FabricQuestion, noRows: boolean, shift: number): Basis => ({
   id: 'pattern-gauge',
   kind: 'from-pattern',
-  text: `The pattern's gauge, which a knitter who has not swatched meets within about ±${(UNSWATCHED_SD * 164.5).toFixed(0)} %${shift === 0 ? '' : `, moved by ${(100 * Math.expm1(shift)).toFixed(1)} % for the other needle`} (common practice, no source)`,
+  text: `The pattern's gauge, which a knitter who has not swatched meets within about ±${(UNSWATCHED_SD * 164.5).toFixed(0)} %${shift === 0 ? '' : `, moved by ${(100 * Math.expm1(shift)).toFixed(1)} % for the other needle`} (common practice, no source)${noRows ? rowsOf(question) : ''}`,
   source: null,
 });
+
+const rowsOf = (question: FabricQuestion): string =>
+  `. It gives no rows: ${PLAIN_RATIO.toFixed(2)} to a stitch are taken, as in plain knit at rest (Munden 1959), give or take ${(shapeSd(question) * 164.5).toFixed(0)} % (assumption)`;
 
 const needleShift = (question: FabricQuestion): number =>
   question.needle === null || question.patternNeedle === null

@@ -53,7 +53,8 @@ export interface ForecastQuestion {
   /** Pattern gauge as pitches: width of a stitch and height of a row, with the state they hold in. */
   readonly patternGauge: {
     readonly stitch: Millimetres;
-    readonly row: Millimetres;
+    /** Null where the pattern gives stitches only. */
+    readonly row: Millimetres | null;
     readonly state: 'asKnit' | 'dried';
   } | null;
   readonly sizes: readonly string[];

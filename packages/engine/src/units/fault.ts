@@ -3,7 +3,7 @@
  * never thrown; it names the field, what was given and how to mend it. Bugs throw.
  */
 export interface Fault {
-  /** Stable, for tests and for callers that react: `length-unreadable`, `missing-span`. */
+  /** Stable, for tests and for callers that react: `length-unreadable`, `question-span`. */
   readonly code: string;
   /** Path of the field as the knitter or the file knows it: `evidence[0].readings[1].count`. */
   readonly field: string;

@@ -17,8 +17,8 @@ import {
   type GarmentRecord,
   type GoingOut,
   goingOut,
-  isDoubt,
   mayGoAround,
+  mustBeMended,
 } from '@dryflat/record';
 import { USUAL_MAT } from '@dryflat/record/block';
 import { type Drawing, drawingOf, forecastSizes, wantedSizes } from '../schematic/index.ts';
@@ -126,7 +126,9 @@ export const paperInput = (
   const asked = askForecast(record);
   if (!asked.ok) return asked;
   const made = given ?? forecast(asked.value);
-  const doubts = faultsBesidePhotos(record).filter(isDoubt).map(explain);
+  const doubts = faultsBesidePhotos(record)
+    .filter((each) => !mustBeMended(each))
+    .map(explain);
   const { said } = goingOut(record);
   const measurements = made.measurements.map((each) => ({ ...each, name: said(each.name) }));
   return ok({

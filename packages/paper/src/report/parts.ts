@@ -87,7 +87,7 @@ const gauge = ({ gauge: rows, patternGauge }: Report, { units }: Telling): Part[
               [
                 `pattern, ${STATE_WORDS[asked.state]}`,
                 countOf(asked.overMm / asked.stitches, units),
-                countOf(asked.overMm / asked.rows, units),
+                asked.rows === undefined ? '–' : countOf(asked.overMm / asked.rows, units),
                 'the pattern',
               ],
             ]),

@@ -29,7 +29,7 @@ import { instruction, pace, person, photo, progress, report, yarnLeft } from './
 /** Fast-check arbitraries of records of the right shape; they need not make sense (`faultsOf`). */
 const wearer: fc.Arbitrary<Wearer> = fc.record({
   name: label,
-  group: fc.constantFrom('woman' as const, 'man', 'child', 'baby', 'nobody'),
+  group: fc.constantFrom('woman' as const, 'man', 'child', 'baby', 'nobody', 'not-said'),
   body: list(bodyMeasure),
   wanted: list(
     fc.oneof(

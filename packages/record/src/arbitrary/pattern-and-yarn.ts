@@ -1,6 +1,6 @@
 import { FIBRES, STITCHES, TREATMENTS } from '@dryflat/engine/textile';
 import fc from 'fast-check';
-import type { Pattern, PatternMeasurement, Repeat, Yarn } from '../schema/index.ts';
+import type { Pattern, PatternGauge, PatternMeasurement, Repeat, Yarn } from '../schema/index.ts';
 import {
   between,
   direction,
@@ -32,12 +32,15 @@ const patternMeasurement = partial<PatternMeasurement>(
 export const pattern = partial<Pattern>(
   {
     name: label,
-    gauge: fc.record({
-      stitches: positive,
-      rows: positive,
-      overMm: positive,
-      state: fc.constantFrom('asKnit' as const, 'dried'),
-    }),
+    gauge: partial<PatternGauge>(
+      {
+        stitches: positive,
+        rows: positive,
+        overMm: positive,
+        state: fc.constantFrom('asKnit', 'dried'),
+      },
+      ['stitches', 'overMm', 'state'],
+    ),
     needleMm: positive,
     sizes: list(label),
     chosen: label,

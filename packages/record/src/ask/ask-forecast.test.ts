@@ -2,14 +2,15 @@ import { explain } from '@dryflat/engine/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyRecord } from '../arbitrary/index.ts';
-import { isDoubt } from '../check/doubt.ts';
+import { mustBeMended } from '../check/doubt.ts';
 import { faultsOf } from '../check/faults-of.ts';
 import { sample } from '../malformed/sample.ts';
 import { SENSE_OF_MAT } from '../malformed/sense-of-mat.ts';
 import { SENSE_OF_WORK } from '../malformed/sense-of-work.ts';
 import { setAt } from '../malformed/set-at.ts';
 import type { GarmentRecord } from '../schema/index.ts';
-import { askForecast } from './ask-forecast.ts';
+import { awaitsSpan } from '../spans/girths.ts';
+import { askEachSize, askForecast } from './ask-forecast.ts';
 
 const change = (...changes: [string, unknown][]): GarmentRecord =>
   changes.reduce<unknown>(
@@ -88,8 +89,8 @@ describe('askForecast', () => {
           kind: 'swatch',
           stitch: 'stockinette',
           workedAsGarment: true,
-          washed: 'as-garment',
           needle: 4,
+          washed: 'as-garment',
           width: 180,
           height: 170,
           readings: [
@@ -231,9 +232,92 @@ describe('askForecast', () => {
       "pattern.sizes: the pattern has no sizes yet. Enter the pattern's sizes; one is enough.",
       'pattern.measurements: the pattern gives no finished measurement yet. Enter at least one measurement from its size table or schematic.',
     ]);
-    expect(refused(change(['pattern.measurements[0].span', undefined]))).toEqual([
-      'pattern.measurements[0].span: nobody has said whether 1000 mm (39.4 in) of "Chest" is flat or around. Write "flat" or "around"; it reads like around.',
+  });
+
+  const OPEN: [string, unknown] = ['pattern.measurements[0].span', undefined];
+
+  it('R55: a row that may be flat or around is left out with its tapes, and nothing else is', () => {
+    const { measurements, measured, ...rest } = asked(change(OPEN));
+    const whole = asked(sample());
+    expect(measurements).toEqual(whole.measurements.filter(({ id }) => id !== 'chest'));
+    expect(measured).toEqual(whole.measured.filter(({ measurement }) => measurement !== 'chest'));
+    expect({ ...whole, ...rest }).toEqual(whole);
+    expect(faultsOf(change(OPEN)).map(explain)).toEqual([
+      'pattern.measurements[0].span: "Chest" is left out until you say whether 1000 mm (39.4 in) is flat or around. Write "flat" or "around"; it reads like around.',
     ]);
+  });
+
+  it('R55: so are its pins, and a tape, a pin or a wish that is open itself leaves only itself out', () => {
+    const pins = (span?: 'flat'): [string, unknown] => [
+      'plan.pinTo',
+      [
+        { measurement: 'chest', mm: 500, ...(span && { span }) },
+        { measurement: 'length', mm: 590 },
+      ],
+    ];
+    const pinned = (...changes: [string, unknown][]) =>
+      asked(change(...changes)).pinTo.map(({ measurement }) => measurement);
+    expect(pinned(pins('flat'))).toEqual(['chest', 'length']);
+    expect(pinned(pins('flat'), OPEN)).toEqual(['length']);
+    expect(pinned(pins())).toEqual(['length']);
+    const tape = asked(change(['pieces[0].measured[0].span', undefined]));
+    expect(tape.measured.map(({ id }) => id)).toEqual(['m2']);
+    expect(tape.measurements).toEqual(asked(sample()).measurements);
+    const wish = { kind: 'finished', landmark: 'chest', minMm: 490, maxMm: 510 };
+    expect(
+      asked(change(['wearer.wanted[0]', wish])).wanted.map(({ landmark }) => landmark),
+    ).toEqual(['body-length']);
+  });
+
+  it('R55: where the open row is all there is, the question is the answer', () => {
+    const [chest] = sample().pattern.measurements;
+    const only = change(
+      ['pattern.measurements', [{ ...chest, span: undefined }]],
+      ['plan.pinTo', []],
+      ['pieces', []],
+      ['outcomes', []],
+      ['forecasts', []],
+    );
+    expect(refused(only)).toEqual([
+      'pattern.measurements[0].span: "Chest" is left out until you say whether 1000 mm (39.4 in) is flat or around. Write "flat" or "around"; it reads like around.',
+    ]);
+  });
+
+  it('R55: no open question stops a forecast of what is left', () => {
+    fc.assert(
+      fc.property(anyRecord, (record) => {
+        const { sizes, chosen, measurements } = record.pattern;
+        const left = measurements.some(
+          (row) => !awaitsSpan(row) && row.values.some((value) => value !== null),
+        );
+        const stops = faultsOf(record).some(
+          (each) =>
+            mustBeMended(each) &&
+            /^(wearer|pattern|yarns|evidence|pieces|plan|outcomes|needleMm|massG|id|name|kind|stitch)\b/.test(
+              each.field,
+            ),
+        );
+        const sized = sizes.length === 1 || chosen !== undefined;
+        if (left && !stops && sized) expect(refused(record)).toEqual([]);
+      }),
+    );
+  });
+
+  it('R69: without a size each is asked for, begun afresh; with one, or a single one, none is', () => {
+    const each = askEachSize(change(['pattern.chosen', undefined]));
+    const whole = asked(sample());
+    expect(each).toEqual({
+      ok: true,
+      value: [0, 1, 2].map((chosen) => ({ ...whole, chosen, measured: [] })),
+    });
+    expect(askEachSize(sample())).toBeNull();
+    expect(
+      askEachSize(change(['pattern.chosen', undefined], ['pattern.sizes', ['one']])),
+    ).toBeNull();
+    const faulty = askEachSize(
+      change(['pattern.chosen', undefined], ['yarns[0].fibres[0].percent', 10]),
+    );
+    expect(faulty?.ok).toBe(false);
   });
 
   it('R64: doubts and kept forecasts do not stop a forecast, faults do', () => {
@@ -261,7 +345,7 @@ describe('askForecast', () => {
         const result = askForecast(record);
         const faults = faultsOf(record).filter(
           (each) =>
-            !isDoubt(each) &&
+            mustBeMended(each) &&
             /^(wearer|pattern|yarns|evidence|pieces|plan|outcomes)\b/.test(each.field),
         );
         expect(result.ok && faults.length > 0).toBe(false);

@@ -2,18 +2,31 @@ import type { ForecastQuestion } from '@dryflat/engine/garment';
 import { fail, grams, mm, ok, type Result } from '@dryflat/engine/units';
 import type { GarmentRecord, Pattern } from '../schema/index.ts';
 import { measuredOnGarment, measurementsWanted, pinnedTo } from './measurements.ts';
-import { notReady } from './not-ready.ts';
+import { isSizeOpen, notReady, sizeQuestion } from './not-ready.ts';
 import { specimenValues } from './specimen-values.ts';
 import { fitWanted } from './wanted-fit.ts';
 import { yarnPart } from './yarn-blend.ts';
 
 /**
  * The engine's plain question for a record: girths all the way around, unknown things null. Fails
- * with everything that is missing or wrong; doubts do not stop it.
+ * with everything that is missing or wrong, and where it is open which size is knit. Doubts do not stop
+ * it, and an open question leaves out what hangs on it.
  */
 export const askForecast = (record: GarmentRecord): Result<ForecastQuestion> => {
-  const faults = notReady(record);
+  const faults = [...notReady(record), ...sizeQuestion(record.pattern)];
   return faults.length > 0 ? fail(...faults) : ok(question(record));
+};
+
+/**
+ * The same question once for each size, in their order, as if it were begun afresh: what was measured of
+ * the garment is of a size that nobody has named. Null where the size is known or needs no choosing.
+ */
+export const askEachSize = (record: GarmentRecord): Result<readonly ForecastQuestion[]> | null => {
+  if (!isSizeOpen(record.pattern)) return null;
+  const faults = notReady(record);
+  if (faults.length > 0) return fail(...faults);
+  const asked = question(record);
+  return ok(asked.sizes.map((_, chosen) => ({ ...asked, chosen, measured: [] })));
 };
 
 const question = (record: GarmentRecord): ForecastQuestion => ({
@@ -48,6 +61,6 @@ const gaugeOf = ({ gauge }: Pattern): ForecastQuestion['patternGauge'] =>
     ? null
     : {
         stitch: mm(gauge.overMm / gauge.stitches),
-        row: mm(gauge.overMm / gauge.rows),
+        row: gauge.rows === undefined ? null : mm(gauge.overMm / gauge.rows),
         state: gauge.state,
       };

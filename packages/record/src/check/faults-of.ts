@@ -1,7 +1,7 @@
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '../schema/index.ts';
 import { boundsFaults } from './bounds-faults.ts';
-import { isDoubt } from './doubt.ts';
+import { isDoubt, isQuestion, mustBeMended } from './doubt.ts';
 import { dryingFaults } from './drying-faults.ts';
 import { evidenceFaults } from './evidence-faults.ts';
 import { garmentFaults } from './garment-faults.ts';
@@ -17,7 +17,7 @@ import { wearerFaults } from './wearer-faults.ts';
 import { workFaults } from './work-faults.ts';
 import { yarnFaults } from './yarn-faults.ts';
 
-export { isDoubt };
+export { isDoubt, isQuestion, mustBeMended };
 
 const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
   idFaults,
@@ -36,8 +36,9 @@ const CHECKS: readonly ((record: GarmentRecord) => Fault[])[] = [
 ];
 
 /**
- * What a record of the right shape says that cannot be, or is unlikely: all of it, not just the
- * first. Doubts (`isDoubt`) may be left as they are; faults have to be mended before a forecast.
+ * What a record of the right shape says that cannot be, is unlikely, or can be taken in two ways: all
+ * of it, not just the first. Doubts (`isDoubt`) may be left as they are, questions (`isQuestion`) leave
+ * out what hangs on them; all other faults have to be mended before a forecast.
  */
 export const faultsOf = (record: GarmentRecord): Fault[] => [
   ...faultsBesidePhotos(record),

@@ -45,7 +45,9 @@ export const gaugeFaults = ({ pattern }: GarmentRecord): Fault[] => [
     ? []
     : [
         ...pitchFaults('pattern.gauge.stitches', pattern.gauge.stitches, pattern.gauge.overMm),
-        ...pitchFaults('pattern.gauge.rows', pattern.gauge.rows, pattern.gauge.overMm),
+        ...(pattern.gauge.rows === undefined
+          ? []
+          : pitchFaults('pattern.gauge.rows', pattern.gauge.rows, pattern.gauge.overMm)),
       ]),
   ...pattern.measurements.flatMap((row, at) =>
     countDoubts(row, `pattern.measurements[${at}]`, pattern),
@@ -86,7 +88,7 @@ const againstGauge = (
   ];
 };
 
-/** What a count comes to at the pattern's gauge; null without one, or for a row in a stitch of its own. */
+/** What a count comes to at the pattern's gauge; null without one in that direction, or for a row in a stitch of its own. */
 const lengthAtGauge = (
   row: PatternMeasurement,
   { gauge }: Pattern,
@@ -95,5 +97,6 @@ const lengthAtGauge = (
   if (gauge === undefined || row.stitch !== undefined) return null;
   const direction = directionOf(row);
   if (direction === null) return null;
-  return (count * gauge.overMm) / (direction === 'width' ? gauge.stitches : gauge.rows);
+  const counted = direction === 'width' ? gauge.stitches : gauge.rows;
+  return counted === undefined ? null : (count * gauge.overMm) / counted;
 };

@@ -36,16 +36,20 @@ const fitsNothing = (number: NumberWithSpan, span: Span, by: ClueKind): Fault =>
   );
 };
 
-const missingSpan = ({ path, name, valueMm }: NumberWithSpan, likely: Span | null): Fault =>
-  fault(
-    'missing-span',
+const missingSpan = ({ path, name, valueMm }: NumberWithSpan, likely: Span | null): Fault => {
+  const value = lengthText(valueMm);
+  return fault(
+    'question-span',
     `${path}.span`,
     null,
-    `nobody has said whether ${lengthText(valueMm)} of "${name}" is flat or around`,
+    path.startsWith('pattern.')
+      ? `"${name}" is left out until you say whether ${value} is flat or around`
+      : `${value} of "${name}" is left out until you say whether it is flat or around`,
     likely === null
       ? 'Write "flat" or "around".'
       : `Write "flat" or "around"; it reads like ${likely}.`,
   );
+};
 
 const givesItselfAway = (number: NumberWithSpan, span: Span, likely: Span): Fault => {
   const said = lengthText(girthMm(number.valueMm, span));

@@ -1,7 +1,7 @@
 import type { DryingQuestion, DryWeighing, RoomAir } from '@dryflat/engine/drying';
 import { celsius, fail, grams, ok, type Result } from '@dryflat/engine/units';
 import { yarnPart } from '../ask/yarn-blend.ts';
-import { fault, isDoubt } from '../check/doubt.ts';
+import { fault, mustBeMended } from '../check/doubt.ts';
 import { dryingFaults } from '../check/drying-faults.ts';
 import type { Drying, GarmentRecord } from '../schema/index.ts';
 import { dryMassOf } from './dry-mass.ts';
@@ -22,7 +22,7 @@ export const askDrying = (record: GarmentRecord, dryingId: string): Result<Dryin
   const dry = dryMassOf(record, drying);
   if (dry === null) return noDryMass(`dryings[${at}].dry`);
   const faults = dryingFaults(record).filter(
-    (each) => each.field.startsWith(`dryings[${at}].`) && !isDoubt(each),
+    (each) => each.field.startsWith(`dryings[${at}].`) && mustBeMended(each),
   );
   return faults.length > 0 ? fail(...faults) : ok(question(record, drying, dry));
 };

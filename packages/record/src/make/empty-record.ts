@@ -14,7 +14,7 @@ export const emptyRecord = (from: {
   name: from.name,
   kind: from.kind,
   stitch: 'stockinette',
-  wearer: { name: '', group: 'nobody', body: [], wanted: [] },
+  wearer: { name: '', group: 'not-said', body: [], wanted: [] },
   pattern: { name: '', sizes: [], measurements: [] },
   yarns: [],
   evidence: [],

@@ -11,7 +11,7 @@ describe('making records', () => {
     const record = emptyRecord({ id: 'x', name: 'Hat', kind: 'hat' });
     expect(garmentRecord.safeParse(record).success).toBe(true);
     expect(record.plan.washing).toBe('not-said');
-    expect(record.wearer.group).toBe('nobody');
+    expect(record.wearer.group).toBe('not-said');
     expect(record.pattern.chosen).toBeUndefined();
   });
 

@@ -110,7 +110,7 @@ export const SENSE_OF_PATTERN: readonly MalformedCase[] = [
     path: 'pattern.measurements[0].span',
     value: undefined,
     says: [
-      'pattern.measurements[0].span: nobody has said whether 1000 mm (39.4 in) of "Chest" is flat or around. Write "flat" or "around"; it reads like around.',
+      'pattern.measurements[0].span: "Chest" is left out until you say whether 1000 mm (39.4 in) is flat or around. Write "flat" or "around"; it reads like around.',
     ],
   },
   {
@@ -167,7 +167,7 @@ export const SENSE_OF_PATTERN: readonly MalformedCase[] = [
       values: [457.2, 508, 558.8],
     },
     says: [
-      'pattern.measurements[0].span: nobody has said whether 508 mm (20 in) of "Chest" is flat or around. Write "flat" or "around"; it reads like flat.',
+      'pattern.measurements[0].span: "Chest" is left out until you say whether 508 mm (20 in) is flat or around. Write "flat" or "around"; it reads like flat.',
     ],
   },
 ];

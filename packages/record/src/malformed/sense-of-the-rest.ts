@@ -39,7 +39,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'pieces[0].measured[0].span',
     value: undefined,
     says: [
-      'pieces[0].measured[0].span: nobody has said whether 490 mm (19.3 in) of "Chest" is flat or around. Write "flat" or "around"; it reads like flat.',
+      'pieces[0].measured[0].span: 490 mm (19.3 in) of "Chest" is left out until you say whether it is flat or around. Write "flat" or "around"; it reads like flat.',
     ],
   },
   {

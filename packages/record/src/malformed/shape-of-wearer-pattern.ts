@@ -15,7 +15,7 @@ export const SHAPE_OF_WEARER_PATTERN: readonly MalformedCase[] = [
     path: 'wearer.group',
     value: 'teenager',
     says: [
-      'wearer.group: it is none of the choices here (given: "teenager"). Write one of "woman", "man", "child", "baby", "nobody".',
+      'wearer.group: it is none of the choices here (given: "teenager"). Write one of "woman", "man", "child", "baby", "nobody", "not-said".',
     ],
   },
   {
@@ -105,10 +105,11 @@ export const SHAPE_OF_WEARER_PATTERN: readonly MalformedCase[] = [
     says: ['pattern.sizes[1]: it is a number, but a text belongs here (given: 38). Write a text.'],
   },
   {
-    title: 'gauge without rows',
-    path: 'pattern.gauge.rows',
+    // Rows may be left out: many patterns give none.
+    title: 'gauge without stitches',
+    path: 'pattern.gauge.stitches',
     value: undefined,
-    says: ['pattern.gauge.rows: it is missing. Add it: a count.'],
+    says: ['pattern.gauge.stitches: it is missing. Add it: a count.'],
   },
   {
     title: 'gauge state unknown',

@@ -9,15 +9,29 @@ import {
 
 const PINNED = { pinned: 'version 3 cannot say whether it dried on pins' };
 
+const GROUP = 'version 3 cannot say that nobody said who it is for';
+const NO_ROWS = 'version 3 cannot hold a gauge without rows';
+
+const isGroupOpen = (wearer: unknown): wearer is PlainRecord =>
+  isPlain(wearer) && wearer.group === 'not-said';
+
+const lacksRows = (pattern: unknown): pattern is PlainRecord & { gauge: PlainRecord } =>
+  isPlain(pattern) && isPlain(pattern.gauge) && pattern.gauge.rows === undefined;
+
 const readingsOf = (specimen: unknown): readonly unknown[] =>
   isPlain(specimen) && Array.isArray(specimen.readings) ? specimen.readings : [];
 
-const lost = ({ evidence }: PlainRecord): Loss[] =>
-  (Array.isArray(evidence) ? evidence : []).flatMap((specimen, at) =>
+const lost = ({ evidence, wearer, pattern }: PlainRecord): Loss[] => [
+  ...(isGroupOpen(wearer) ? [{ field: 'wearer.group', given: 'not-said', problem: GROUP }] : []),
+  ...(lacksRows(pattern)
+    ? [{ field: 'pattern.gauge', given: JSON.stringify(pattern.gauge), problem: NO_ROWS }]
+    : []),
+  ...(Array.isArray(evidence) ? evidence : []).flatMap((specimen, at) =>
     readingsOf(specimen).flatMap((reading, index) =>
       lostOf(reading, PINNED, `evidence[${at}].readings[${index}].`),
     ),
-  );
+  ),
+];
 
 const older = (specimen: unknown): unknown =>
   isPlain(specimen) && Array.isArray(specimen.readings)
@@ -29,17 +43,22 @@ const older = (specimen: unknown): unknown =>
       }
     : specimen;
 
-/** Version 4 says of a reading whether it dried on pins. */
+const olderParts = ({ evidence, wearer, pattern }: PlainRecord): PlainRecord => ({
+  ...(isGroupOpen(wearer) ? { wearer: { ...wearer, group: 'nobody' } } : {}),
+  ...(lacksRows(pattern) ? { pattern: without(pattern, { gauge: NO_ROWS }) } : {}),
+  ...(Array.isArray(evidence) ? { evidence: evidence.map(older) } : {}),
+});
+
+/**
+ * Version 4 says of a reading whether it dried on pins, that nobody said who it is for, and the stitches
+ * of a gauge without its rows.
+ */
 export const threeToFour: MigrationStep = {
   from: 3,
   to: 4,
   up: (record) => ({ ...record, version: 4 }),
   down: (record) => ({
-    plain: {
-      ...record,
-      version: 3,
-      ...(Array.isArray(record.evidence) ? { evidence: record.evidence.map(older) } : {}),
-    },
+    plain: { ...record, version: 3, ...olderParts(record) },
     lost: lost(record),
   }),
 };

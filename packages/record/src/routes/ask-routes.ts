@@ -2,7 +2,7 @@ import { outlineOf } from '@dryflat/engine/garment';
 import type { RoutesQuestion } from '@dryflat/engine/routes';
 import { type Fault, fail, mm, ok, type Result } from '@dryflat/engine/units';
 import { askForecast } from '../ask/ask-forecast.ts';
-import { fault, isDoubt } from '../check/doubt.ts';
+import { fault, mustBeMended } from '../check/doubt.ts';
 import { faultsBesidePhotos } from '../check/faults-of.ts';
 import type { GarmentRecord, Person } from '../schema/index.ts';
 import { day } from '../schema/parts.ts';
@@ -24,7 +24,9 @@ export const askRoutes = (record: GarmentRecord, today: string): Result<RoutesQu
   const asked = askForecast(record);
   const faults = [
     ...(asked.ok ? [] : asked.faults),
-    ...faultsBesidePhotos(record).filter((each) => !isDoubt(each) && ALSO_ASKED.test(each.field)),
+    ...faultsBesidePhotos(record).filter(
+      (each) => mustBeMended(each) && ALSO_ASKED.test(each.field),
+    ),
     ...todayFaults(today),
   ];
   return asked.ok && faults.length === 0

@@ -25,7 +25,8 @@ export const patternMeasurement = z.strictObject({
 /** The pattern's own gauge: this many stitches and rows over this length. */
 export const patternGauge = z.strictObject({
   stitches: count,
-  rows: count,
+  /** Left out where the pattern gives none. */
+  rows: count.optional(),
   overMm: lengthMm,
   /** The state that the designer's numbers are in; patterns nearly always mean washed and dried. */
   state: z.enum(['asKnit', 'dried']),

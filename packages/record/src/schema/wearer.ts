@@ -26,7 +26,8 @@ export const wantedFit = z.discriminatedUnion('kind', [
 
 export const wearer = z.strictObject({
   name: label,
-  group: z.enum(['woman', 'man', 'child', 'baby', 'nobody']),
+  /** `not-said` until the knitter says so; `nobody` for what is worn by none. */
+  group: z.enum(['woman', 'man', 'child', 'baby', 'nobody', 'not-said']),
   body: z.array(bodyMeasure),
   wanted: z.array(wantedFit),
 });

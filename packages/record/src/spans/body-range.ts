@@ -48,6 +48,7 @@ const BY_GROUP: Readonly<Record<Wearer['group'], Ranges>> = {
   child: CHILD,
   baby: BABY,
   nobody: {},
+  'not-said': {},
 };
 
 /** Girths that a body of the group may have, or null where nothing is known of it. */

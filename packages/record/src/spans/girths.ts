@@ -18,6 +18,15 @@ export const mayGoAround = (measurement: PatternMeasurement): boolean => {
   return landmark === null ? measurement.direction === 'width' : landmark.girth;
 };
 
+/**
+ * Whether nobody has said yet if a row's numbers are flat or around: half or twice as much may be meant,
+ * so that nothing is worked out from them.
+ */
+export const awaitsSpan = (measurement: PatternMeasurement): boolean =>
+  mayGoAround(measurement) &&
+  measurement.span === undefined &&
+  measurement.values.some((value) => value !== null);
+
 /** The pattern's measurement of an id, or undefined. */
 export const measurementOf = (record: GarmentRecord, id: string): PatternMeasurement | undefined =>
   record.pattern.measurements.find((each) => each.id === id);

@@ -69,7 +69,7 @@ export const OutcomeCard = ({
           })
         }
       />
-      <SectionFaults prefix={`outcomes[${at}]`} except={['missing-span']} />
+      <SectionFaults prefix={`outcomes[${at}]`} except={['question-span']} />
       <h3>By the tape</h3>
       <TapeList
         path={`outcomes/${outcome.id}`}

@@ -12,12 +12,12 @@ export const myPitch = ({ stitch, row }: GaugeForecast, state: GaugeState): Pitc
   state,
 });
 
-/** The pattern's gauge, with mine in the state that it was counted in; null where it gives none. */
+/** The pattern's gauge, with mine in the state that it was counted in; null where it gives none, or its stitches only. */
 export const patternPitches = (
   { gauge }: Pick<Pattern, 'gauge'>,
   forecast: GaugeForecast,
 ): { readonly theirs: Pitch; readonly mine: Pitch } | null =>
-  gauge === undefined
+  gauge?.rows === undefined
     ? null
     : {
         theirs: {

@@ -170,5 +170,10 @@ const GaugeHint = () => {
   const over = units === 'cm' ? 100 : 101.6;
   const at = (count: number): string =>
     formatCount(Math.round(countAcross(count, gauge.overMm, over) * 10) / 10);
-  return `That is ${at(gauge.stitches)} stitches and ${at(gauge.rows)} rows over ${units === 'cm' ? '10 cm' : '4 in'}.`;
+  const rows = gauge.rows === undefined ? '' : ` and ${at(gauge.rows)} rows`;
+  const none =
+    gauge.rows === undefined
+      ? ' The pattern gives no rows: those of plain knit are taken, and lengths are less sure.'
+      : '';
+  return `That is ${at(gauge.stitches)} stitches${rows} over ${units === 'cm' ? '10 cm' : '4 in'}.${none}`;
 };

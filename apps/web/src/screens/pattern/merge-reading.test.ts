@@ -1,8 +1,8 @@
 import { readSizeTable } from '@dryflat/engine/garment';
-import { emptyRecord, faultsOf, type GarmentRecord, isDoubt } from '@dryflat/record';
+import { emptyRecord, faultsOf, type GarmentRecord, isDoubt, questionsOf } from '@dryflat/record';
 import { expect, test } from 'vitest';
-import { mergeReading, newSizes } from './merge-reading.ts';
-import { cellKey, NO_MENDS, openMisprints, readMends, readRows } from './reading.ts';
+import { mergeGauge, mergeReading, newSizes } from './merge-reading.ts';
+import { cellKey, mainGauge, NO_MENDS, openMisprints, readMends, readRows } from './reading.ts';
 
 const CHEST = 'Finished chest: 34 (38, 42) (46, 50, 54)" / 86 (96, 106) (117, 127, 137) cm';
 
@@ -25,7 +25,7 @@ test('P5: a printed line becomes six sizes and one row that waits for flat or ar
     { landmark: 'chest', values: [863.6, 965.2, 1066.8, 1168.4, 1270, 1371.6] },
   ]);
   expect(draft.pattern.measurements[0]?.span).toBeUndefined();
-  expect(wrong(draft)).toEqual(['missing-span']);
+  expect(wrong(draft)).toEqual(['question-span']);
 });
 
 test('P5: the same line again changes nothing, and keeps what the knitter said of the row', () => {
@@ -48,7 +48,7 @@ test('P5: a second line goes beside the first, by place', () => {
     'chest',
     'sleeve-length',
   ]);
-  expect(wrong(draft)).toEqual(['missing-span']);
+  expect(wrong(draft)).toEqual(['question-span']);
 });
 
 test('P5: sizes with names are matched by name; new ones get a column and empty places', () => {
@@ -80,6 +80,66 @@ test('P5: a single size is the one that is knit', () => {
   const draft = fresh();
   take(draft, 'Chest: 40 in');
   expect(draft.pattern.chosen).toBe(draft.pattern.sizes[0]);
+});
+
+const forBody = (chestMm: number): GarmentRecord => {
+  const draft = fresh();
+  draft.wearer.group = 'woman';
+  draft.wearer.body = [{ landmark: 'chest', mm: chestMm, from: { kind: 'measured' } }];
+  return draft;
+};
+
+test('P10: a word such as circumference answers flat or around, but not where its number gives it away', () => {
+  const slip = forBody(864);
+  take(slip, 'Chest circumference: 19 in');
+  expect(slip.pattern.measurements[0]?.span).toBeUndefined();
+  expect(questionsOf(slip)).toMatchObject([
+    { field: 'pattern.measurements[0].span', likely: 'flat', valueMm: 482.6 },
+  ]);
+  const sound = forBody(864);
+  take(sound, 'Chest circumference: 38 in\nHalf waist: 17 in');
+  expect(sound.pattern.measurements.map(({ span }) => span)).toEqual(['around', 'flat']);
+  expect(questionsOf(sound)).toEqual([]);
+});
+
+test('P10: what the knitter said of a row gives way to a number that only the other fits', () => {
+  const draft = forBody(864);
+  take(draft, 'Chest circumference: 38 in');
+  take(draft, 'Chest circumference: 19 in');
+  expect(questionsOf(draft)).toHaveLength(1);
+});
+
+test('P10: a length has no flat or around, whatever the words beside it', () => {
+  const draft = fresh();
+  take(draft, 'Sleeve length: 45 cm, laid flat');
+  expect(draft.pattern.measurements[0]).not.toHaveProperty('span');
+});
+
+const takeGauge = (draft: GarmentRecord, text: string): void => {
+  const gauge = mainGauge(readSizeTable(text, { unit: 'in' }), NO_MENDS);
+  if (gauge) mergeGauge(draft.pattern, gauge);
+};
+
+test('P11: a gauge is taken over with its state; one that says none is washed, or as it was', () => {
+  const draft = fresh();
+  takeGauge(draft, 'Gauge 18 sts and 24 rows = 4 in');
+  expect(draft.pattern.gauge).toEqual({ stitches: 18, rows: 24, overMm: 101.6, state: 'dried' });
+  takeGauge(draft, '20 sts and 14 rows over 2 in before washing');
+  expect(draft.pattern.gauge).toEqual({ stitches: 20, rows: 14, overMm: 50.8, state: 'asKnit' });
+  takeGauge(draft, '18 sts = 4 in');
+  expect(draft.pattern.gauge).toEqual({ stitches: 18, overMm: 101.6, state: 'asKnit' });
+  takeGauge(draft, '24 rows = 4 in');
+  expect(draft.pattern.gauge).toEqual({ stitches: 18, overMm: 101.6, state: 'asKnit' });
+  expect(draft.pattern.measurements).toEqual([]);
+});
+
+test('P11: of several gauges the first that is not unwashed is meant, until the knitter says which', () => {
+  const table = readSizeTable(
+    'Unblocked: 17 sts = 4 in\nBlocked: 18 sts = 4 in\nCables: 22 sts = 4 in',
+  );
+  const chosen = (gauge?: number) =>
+    mainGauge(table, { ...NO_MENDS, ...(gauge !== undefined && { gauge }) })?.stitches.count;
+  expect([chosen(), chosen(0), chosen(2), chosen(7)]).toEqual([18, 17, 22, 18]);
 });
 
 test('P6: a misprint stays open until a value is decided, and that value is what is taken over', () => {

@@ -1,7 +1,14 @@
 import { findLandmark, type SizeTable } from '@dryflat/engine/garment';
-import type { GarmentRecord, Pattern, PatternMeasurement } from '@dryflat/record';
+import {
+  type GarmentRecord,
+  mayGoAround,
+  type Pattern,
+  type PatternMeasurement,
+  questionsOf,
+} from '@dryflat/record';
 import { addSize, ownLandmark, setSizes } from './change-pattern.ts';
-import type { ReadRow } from './reading.ts';
+import { asGauge } from './gauge-text.ts';
+import type { ReadRow, WholeGauge } from './reading.ts';
 
 /** Where each size of a reading goes among the pattern's sizes; -1 for a size that is new. */
 export const columnsOf = (
@@ -29,8 +36,9 @@ export const newSizes = (
 
 /**
  * Takes a reading over into the record. A row at a landmark that the pattern has already gives it
- * its numbers, and keeps its own where the reading has none; other rows are added. Sizes are matched by place where they were only counted, else
- * by name. Gives the number of rows taken over.
+ * its numbers, and keeps its own where the reading has none; other rows are added. Sizes are matched by
+ * place where they were only counted, else by name. Words such as `circumference` answer flat or around,
+ * unless the number gives them away: then it is asked. Gives the number of rows taken over.
  */
 export const mergeReading = (
   draft: GarmentRecord,
@@ -47,12 +55,32 @@ export const mergeReading = (
   for (const read of taken) {
     const row = matching(pattern, read, taken, used) ?? added(pattern, read, makeId());
     used.add(row.id);
-    if (read.row.span !== undefined) row.span = read.row.span;
     columns.forEach((column, at) => {
       row.values[column] = read.values[at] ?? row.values[column] ?? null;
     });
+    if (read.row.span !== undefined && mayGoAround(row)) answerSpan(draft, row, read.row.span);
   }
   return taken.length;
+};
+
+/** Takes what the words say of flat or around, unless only the other makes sense: then nobody has said it. */
+const answerSpan = (
+  draft: GarmentRecord,
+  row: PatternMeasurement,
+  said: 'flat' | 'around',
+): void => {
+  delete row.span;
+  const field = `pattern.measurements[${draft.pattern.measurements.indexOf(row)}].span`;
+  const likely = questionsOf(draft).find((each) => each.field === field)?.likely ?? null;
+  if (likely === null || likely === said) row.span = said;
+};
+
+/** Takes over a gauge; where it does not say its state, that which was said before, or washed and dried. */
+export const mergeGauge = (pattern: Pattern, { stitches, rows, state }: WholeGauge): void => {
+  pattern.gauge = {
+    ...asGauge(stitches, rows),
+    state: state ?? pattern.gauge?.state ?? 'dried',
+  };
 };
 
 const clearSizes = (pattern: Pattern, sizes: readonly string[]): void => {

@@ -2,21 +2,23 @@ import {
   announce,
   Button,
   ChoiceChips,
-  Disclosure,
   FaultList,
   Notice,
   TextField,
   toast,
   useUnitWord,
+  useWords,
 } from '../../kit/index.ts';
-import { newId, useGarment } from '../../store/index.ts';
-import { mergeReading, newSizes } from './merge-reading.ts';
+import { newId, useDraftText, useGarment } from '../../store/index.ts';
+import { mergeGauge, mergeReading, newSizes } from './merge-reading.ts';
+import { ReadGauge } from './read-gauge.tsx';
 import { LeftOut, ReadTable } from './read-table.tsx';
 import { ReadText } from './read-text.tsx';
+import { mainGauge } from './reading.ts';
 import { type Reading, useReading } from './use-reading.ts';
 
-/** Finds room for a book's page of lines. */
-const LONGEST = 20_000;
+/** Letters: a book of patterns. Browsers drop what is pasted beyond it. */
+const LONGEST = 200_000;
 
 /** A box for the pattern's lines or a table, read while it is typed; nothing is kept until it is taken over. */
 export const PasteBox = ({ onTaken }: { onTaken: () => void }) => {
@@ -33,23 +35,23 @@ export const PasteBox = ({ onTaken }: { onTaken: () => void }) => {
         maxLength={LONGEST}
         long
       />
+      {reading.text.length >= LONGEST && (
+        <Notice tone="wrong">
+          The box is full: what came after its last line is not in it. Paste the rest when this is
+          taken over.
+        </Notice>
+      )}
       {reading.text.trim() !== '' && <WhatWasRead reading={reading} onTaken={onTaken} />}
     </div>
   );
 };
 
 const WhatWasRead = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
-  const { text, table, bareUnit, mend } = reading;
+  const { read, table, bareUnit, mends, mend } = reading;
   const centimetres = useUnitWord('centimetres');
   return (
     <div className="pt-read">
-      {table.unread.length > 0 ? (
-        <ReadText text={text} table={table} />
-      ) : (
-        <Disclosure title="All of it was read. See how">
-          <ReadText text={text} table={table} />
-        </Disclosure>
-      )}
+      <ReadText text={read} table={table} />
       {bareUnit && (
         <ChoiceChips
           label="Numbers without a unit are"
@@ -61,12 +63,15 @@ const WhatWasRead = ({ reading, onTaken }: { reading: Reading; onTaken: () => vo
           ]}
         />
       )}
+      <ReadGauge reading={reading} />
       {table.rows.length > 0 && (
         <>
           <ReadTable reading={reading} />
           <LeftOut reading={reading} />
-          <TakeOver reading={reading} onTaken={onTaken} />
         </>
+      )}
+      {(table.rows.length > 0 || mainGauge(table, mends) !== null) && (
+        <TakeOver reading={reading} onTaken={onTaken} />
       )}
     </div>
   );
@@ -76,18 +81,26 @@ const rowsAs = (count: number): string => `${count} measurement${count === 1 ? '
 
 const TakeOver = ({ reading, onTaken }: { reading: Reading; onTaken: () => void }) => {
   const { record, change, undo } = useGarment();
-  const { text, setText, table, rows, misprints } = reading;
+  const { text, setText, table, rows, misprints, mends } = reading;
   const centimetres = useUnitWord('centimetres');
+  const say = useWords();
+  const [, setTypedGauge] = useDraftText('pattern/gauge');
   const count = rows.filter(({ out }) => !out).length;
+  const gauge = mainGauge(table, mends);
+  const what = [count > 0 ? rowsAs(count) : [], gauge ? `the ${say('gauge')}` : []]
+    .flat()
+    .join(' and ');
   const added = newSizes(record.pattern, table);
   const take = (): void => {
     change((draft) => {
-      mergeReading(draft, table, rows, newId);
+      if (count > 0) mergeReading(draft, table, rows, newId);
+      if (gauge) mergeGauge(draft.pattern, gauge);
     });
+    if (gauge) setTypedGauge(null);
     setText(null);
     onTaken();
-    announce(`${rowsAs(count)} taken over.`);
-    toast(`${rowsAs(count)} taken over.`, () => {
+    announce(`Taken over: ${what}.`);
+    toast(`Taken over: ${what}.`, () => {
       undo();
       setText(text);
     });
@@ -112,10 +125,10 @@ const TakeOver = ({ reading, onTaken }: { reading: Reading; onTaken: () => void 
         <Button
           look="main"
           icon="done"
-          isDisabled={count === 0 || table.faults.length > 0}
+          isDisabled={what === '' || table.faults.length > 0}
           onPress={take}
         >
-          Take over {rowsAs(count)}
+          Take over {what || rowsAs(0)}
         </Button>
         <Button look="quiet" onPress={() => setText(null)}>
           Clear the box

@@ -1,4 +1,4 @@
-import type { Misprint, SizeCell, SizeRow, SizeTable } from '@dryflat/engine/garment';
+import type { Misprint, PrintedGauge, SizeCell, SizeRow, SizeTable } from '@dryflat/engine/garment';
 import { ownValue } from '@dryflat/engine/units';
 
 /** What the knitter mended in a reading before it is taken over. */
@@ -11,6 +11,8 @@ export interface Mends {
   readonly values: Readonly<Record<string, number | null>>;
   /** Row keys: true for rows left out, false for rows that were put in by hand. */
   readonly out: Readonly<Record<string, boolean>>;
+  /** Which of several gauges is the main one. */
+  readonly gauge?: number;
 }
 
 export const NO_MENDS: Mends = { landmarks: {}, values: {}, out: {} };
@@ -77,3 +79,22 @@ export const openMisprints = (
       mends.values[cellKey(read.key, size, read.row.cells[size])] === undefined
     );
   });
+
+/** A gauge that can be taken over: it says its stitches. */
+export type WholeGauge = PrintedGauge & {
+  readonly stitches: NonNullable<PrintedGauge['stitches']>;
+};
+
+/** The gauges of a text that say their stitches, in its order. */
+export const wholeGauges = ({ gauges }: Pick<SizeTable, 'gauges'>): WholeGauge[] =>
+  gauges.filter((each): each is WholeGauge => each.stitches !== null);
+
+/** The gauge that is taken over: as the knitter chose, else the first that is not said to be unwashed. */
+export const mainGauge = (
+  table: Pick<SizeTable, 'gauges'>,
+  { gauge }: Mends,
+): WholeGauge | null => {
+  const all = wholeGauges(table);
+  const first = all.find(({ state }) => state !== 'asKnit') ?? all[0] ?? null;
+  return gauge === undefined ? first : (all[gauge] ?? first);
+};

@@ -1,24 +1,21 @@
 import { findLandmark } from '@dryflat/engine/garment';
-import { type PatternMeasurement, questionsOf } from '@dryflat/record';
+import { awaitsSpan, type PatternMeasurement, questionsOf } from '@dryflat/record';
 import { ChoiceChips, Notice, SpanChoice, useLengths } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
-import { mayGoAround, rowOf } from './change-pattern.ts';
+import { rowOf } from './change-pattern.ts';
 
 /** Whether only the knitter can say something of the row: flat or around, or which way it runs. */
-export const isAsked = (row: PatternMeasurement): boolean => isUnaimed(row) || isUnspanned(row);
+export const isAsked = (row: PatternMeasurement): boolean => isUnaimed(row) || awaitsSpan(row);
 
 const isUnaimed = ({ landmark, direction }: PatternMeasurement): boolean =>
   findLandmark(landmark) === null && direction === undefined;
-
-const isUnspanned = (row: PatternMeasurement): boolean =>
-  mayGoAround(row) && row.span === undefined && row.values.some((value) => value !== null);
 
 /** Asks beside the row what only the knitter can say, and what each answer would mean. */
 export const RowQuestion = ({ row }: { row: PatternMeasurement }) =>
   isAsked(row) && (
     <div className="pt-question">
       {isUnaimed(row) && <WhichWay row={row} />}
-      {isUnspanned(row) && <FlatOrAround row={row} />}
+      {awaitsSpan(row) && <FlatOrAround row={row} />}
     </div>
   );
 

@@ -61,7 +61,7 @@ export const TableCard = () => {
 };
 
 /** Asked or in place there; the others are told beside the row. */
-const SHOWN_IN_PLACE = ['missing-span', 'landmark-without-direction'];
+const SHOWN_IN_PLACE = ['question-span', 'landmark-without-direction'];
 
 const RowBelow = ({ row }: { row: PatternMeasurement }) => {
   const at = useGarment().record.pattern.measurements.findIndex(({ id }) => id === row.id);

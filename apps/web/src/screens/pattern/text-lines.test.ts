@@ -17,7 +17,7 @@ test('P7: every letter of the text is shown once, in its line', () => {
 });
 
 test('P7: what was not read is marked in the line where it stands, with its fault', () => {
-  const text = 'Chest: 34 (38, 42) in\nsee page seven\nLength: 20 (21, 22) in';
+  const text = 'Chest: 34 (38, 42) in\nWaist: 30 (tbc, 38) in\nLength: 20 (21, 22) in';
   const lines = textLines(text, readSizeTable(text));
   expect(lines.map(({ unread }) => unread.length > 0)).toEqual([false, true, false]);
   expect(lines[1]?.parts.some(({ as }) => as === 'unread')).toBe(true);
@@ -25,5 +25,15 @@ test('P7: what was not read is marked in the line where it stands, with its faul
     '34',
     '38',
     '42',
+  ]);
+});
+
+test('P12: a line that holds no measurement is told from one that was not read', () => {
+  const text = 'Chest: 34 (38, 42) in\n  see page seven \nWaist: 30 (tbc, 38) in\nCast on 84 sts.';
+  expect(textLines(text, readSizeTable(text)).map(({ idle }) => idle)).toEqual([
+    false,
+    true,
+    false,
+    true,
   ]);
 });

@@ -11,7 +11,11 @@ export interface TextLine {
   readonly parts: readonly LinePart[];
   /** What was not understood in it. */
   readonly unread: readonly UnreadText[];
+  /** It holds no measurement at all. */
+  readonly idle: boolean;
 }
+
+const HOLDS_NONE = 'table-no-values';
 
 interface Piece {
   readonly start: number;
@@ -51,11 +55,12 @@ export const textLines = (
   const lines: TextLine[] = [];
   for (const { 0: line, index } of text.matchAll(/[^\r\n]+/g)) {
     const end = index + line.length;
-    lines.push({
-      start: index,
-      parts: partsOf(text, index, end, pieces),
-      unread: unread.filter(({ from }) => from[0] >= index && from[0] < end),
-    });
+    const here = unread.filter(({ from }) => from[0] >= index && from[0] < end);
+    const parts = partsOf(text, index, end, pieces);
+    const isIdle = ({ as, text: part }: LinePart): boolean =>
+      as === 'unread' || (as === 'plain' && part.trim() === '');
+    const idle = here.every(({ fault }) => fault.code === HOLDS_NONE) && parts.every(isIdle);
+    lines.push({ start: index, parts, unread: here, idle });
   }
   return lines;
 };

@@ -31,7 +31,7 @@ export const PieceCard = ({ piece, at }: { piece: Piece; at: number }) => {
           })
         }
       />
-      <SectionFaults prefix={`pieces[${at}]`} except={['missing-span']} />
+      <SectionFaults prefix={`pieces[${at}]`} except={['question-span']} />
       <h3>By the tape</h3>
       <TapeList
         path={`pieces/${piece.id}`}

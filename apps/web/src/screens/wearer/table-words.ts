@@ -1,6 +1,6 @@
 import { BODY_TABLES, type BodyTable } from '@dryflat/engine/garment';
 import { type Cited, REFERENCES } from '@dryflat/engine/textile';
-import type { BodyMeasure } from '@dryflat/record';
+import type { BodyMeasure, Wearer } from '@dryflat/record';
 
 /** How a row of a published table was seen, in plain words. */
 export const standingOf = ({ standing }: Pick<Cited, 'standing'>): string => {
@@ -22,10 +22,7 @@ export const sourceOf = (from: BodyMeasure['from']): string =>
     : `A start from a table, not this body: ${tableOf(from.table)?.name ?? from.table}, size ${from.size}`;
 
 /** Tables that suit a wearer, the likeliest first. */
-export const tablesFor = (
-  group: 'woman' | 'man' | 'child' | 'baby' | 'nobody',
-  places: readonly string[],
-): BodyTable[] => {
+export const tablesFor = (group: Wearer['group'], places: readonly string[]): BodyTable[] => {
   const useful = BODY_TABLES.filter(({ rows }) => rows.some(({ body }) => places.includes(body)));
   const rank = (table: BodyTable): number => (table.group === group ? 0 : 1);
   return [...useful].sort((a, b) => rank(a) - rank(b));

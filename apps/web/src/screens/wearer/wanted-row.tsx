@@ -17,7 +17,7 @@ import { bodyIdAt, bodyMmAt } from './wanted-places.ts';
 import { WishSpan } from './wish-span.tsx';
 
 /** Said beside the fields in words of their own. */
-const SHOWN_IN_PLACE = ['missing-span', 'range-upside-down', 'doubt-ease-without-body'];
+const SHOWN_IN_PLACE = ['question-span', 'range-upside-down', 'doubt-ease-without-body'];
 
 /** Before there is a pattern, nobody needs to be told that it lacks the place. */
 const WITHOUT_PATTERN = [...SHOWN_IN_PLACE, 'doubt-wanted-unmeasured'];

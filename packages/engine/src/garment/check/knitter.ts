@@ -59,7 +59,8 @@ export const drawKnitter = (
   world: World,
 ): Knitter => {
   const gauge = base.patternGauge;
-  if (gauge === null) throw new Error('the simulation wants a printed gauge');
+  const row = gauge?.row ?? null;
+  if (gauge === null || row === null) throw new Error('the simulation wants a printed gauge');
   const drying = habit === 'washed-swatch-pinned' ? 'pin' : 'lay';
   const hand = pair(random, UNSWATCHED_SD, HAND_CORRELATION);
   const prior = growthPrior(base);
@@ -71,7 +72,7 @@ export const drawKnitter = (
   const wet = grown(prior.wet);
   const rewashed = grown(prior.rewashed);
   const pitch = (d: Direction): number =>
-    Math.log(d === 'width' ? gauge.stitch : gauge.row) + hand[d] - growth[d];
+    Math.log(d === 'width' ? gauge.stitch : row) + hand[d] - growth[d];
   const logRest = (d: Direction, state: RestState): number =>
     (state === 'asKnit' ? 0 : growth[d]) +
     (state === 'wet' ? wet[d] : state === 'rewashed' ? rewashed[d] : 0);
@@ -123,7 +124,7 @@ const asKnit = (
   const target = Math.log(m.values[base.chosen]!);
   if (m.worked === 'to-length') return target + TO_LENGTH_SD * random.normal();
   const printed = Math.log(
-    m.direction === 'width' ? base.patternGauge!.stitch : base.patternGauge!.row,
+    m.direction === 'width' ? base.patternGauge!.stitch : base.patternGauge!.row!,
   );
   return target - printed + pitch(m.direction) + PIECE_SD * random.normal();
 };

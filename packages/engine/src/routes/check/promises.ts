@@ -21,7 +21,7 @@ const afresh = (
           : [pitch.row, patternGauge?.row];
       if (worked === 'to-length') return value === null ? [] : [[landmark, Number(value)] as const];
       if (count !== null) return [[landmark, count * own] as const];
-      if (value === null || printed === undefined) return [];
+      if (value === null || printed == null) return [];
       return [[landmark, (value * own) / printed] as const];
     }),
   );
