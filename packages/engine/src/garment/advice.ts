@@ -120,11 +120,13 @@ interface Fits {
 
 /** Of one size nothing is compared; of what is knit already it is said how that fits, not how it would. */
 const because = ({ question, fit }: Advised, best: SizeScore): string => {
-  const begun = question.measured.length > 0;
+  const begun =
+    question.measured.length > 0 || question.measurements.some(({ knit }) => knit !== undefined);
   const only = question.sizes.length === 1;
   if (only) {
     const so: Fits = begun ? fit : best.fit;
-    return `All wanted measurements come out in range with ${percentText(so.chanceAll ?? 0)}${likely(so, ', though the')}`;
+    const start = `All wanted measurements come out in range with ${percentText(so.chanceAll ?? 0)}${likely(so, ', though the')}`;
+    return begun ? `${start}; begun afresh with ${percentText(best.fit.chanceAll)}` : start;
   }
   const first = sizeWords(best.fit.size);
   const start = begun

@@ -16,6 +16,17 @@ export interface MeasurementWanted {
   readonly values: readonly (Millimetres | null)[];
   readonly counts: readonly (number | null)[];
   readonly stitch: Stitch;
+  /** What a piece of the garment that is there has, whatever the pattern says. */
+  readonly knit?: PieceCount | undefined;
+}
+
+/** Stitches of a piece that is knit or begun, at the place of a measurement. */
+export interface PieceCount {
+  /** What the piece is called. */
+  readonly piece: string;
+  /** Across the piece, as they were counted, and over the measurement's span: the rest of it is taken to be alike. */
+  readonly across: number;
+  readonly stitches: number;
 }
 
 /** A tape measurement of the garment itself. */

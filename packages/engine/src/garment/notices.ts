@@ -3,6 +3,7 @@ import { cautionsOf } from './cautions.ts';
 import { contradictions } from './contradictions.ts';
 import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
+import { pieceCountNotices } from './piece-counts.ts';
 import { unusedReadings } from './unused-readings.ts';
 
 /** What the knitter should know beside the numbers. */
@@ -12,6 +13,7 @@ export const noticesOf = (
   measurements: readonly MeasurementForecast[],
 ): Notice[] => [
   ...gaugeNotices(question, known),
+  ...pieceCountNotices(question),
   ...contradictions(question, known),
   ...unusedReadings(question, known),
   ...stretchConflicts(known.model.fabric, known.post, question.specimens).map((text) => ({

@@ -70,13 +70,15 @@ const sized = (
   const count = wanted.counts[question.chosen] ?? null;
   const measured = question.measured.filter((m) => m.measurement === wanted.id);
   const base = baseLog(fabric, wanted, targetMm, count);
-  if (base === null && measured.length === 0) return [];
+  if (base === null && measured.length === 0 && wanted.knit === undefined) return [];
   const { unknowns } = fabric;
   const start = base ?? unknowns.fresh(UNKNOWN.log, UNKNOWN.sd);
   const sd = spread(question, wanted);
-  const one = (own: number) => add(start, unknowns.fresh(0, own));
-  const asKnit = one(overruled.lengths.has(wanted.id) ? OVERRULED_SD : sd);
-  return [{ wanted, asKnit, afresh: measured.length > 0 ? one(sd) : asKnit, targetMm, measured }];
+  const one = (from: Affine, own: number) => add(from, unknowns.fresh(0, own));
+  const there = knitLog(fabric, wanted) ?? start;
+  const asKnit = one(there, overruled.lengths.has(wanted.id) ? OVERRULED_SD : sd);
+  const begun = measured.length > 0 || there !== start;
+  return [{ wanted, asKnit, afresh: begun ? one(start, sd) : asKnit, targetMm, measured }];
 };
 
 const spread = (question: ForecastQuestion, wanted: MeasurementWanted): number =>
@@ -84,6 +86,10 @@ const spread = (question: ForecastQuestion, wanted: MeasurementWanted): number =
     wanted.worked === 'counted' ? PIECE_SD : TO_LENGTH_SD,
     wanted.worked === 'counted' && wanted.stitch !== question.stitch ? OTHER_STITCH_SD : 0,
   );
+
+/** The same of the piece that is there, by its own stitches; null where nobody counted them. */
+const knitLog = (fabric: FabricModel, { knit, direction }: MeasurementWanted): Affine | null =>
+  knit === undefined ? null : add(constant(Math.log(knit.stitches)), fabric.asKnit[direction]);
 
 /** Log length as knit before the scatter of this piece; null where the pattern says nothing. */
 const baseLog = (

@@ -32,7 +32,7 @@ export const pacePlan = (
 ): Result<PaceQuestion> => {
   const asked = checked(given, options);
   if (!asked.ok) return asked;
-  const { seed = 1, draws = 2000 } = options;
+  const { seed = 1, draws = 10_000 } = options;
   const question = asked.value;
   const bench = benchOf(question, drawLuck(question, seed, draws));
   const { normals } = bench.luck;
@@ -42,9 +42,9 @@ export const pacePlan = (
   const work = finishing(bench, question.dried ? 'none' : plannedMat(bench.forecast));
   const cost = costOf(question, work, supply.value, normals);
   if (!cost.ok) return cost;
-  const { leftM, neededM } = cost.value;
+  const { leftM, neededM, enough } = cost.value;
   const plain = paceQuestion(question, work);
-  if (leftM === null || work.knit.length === 0) return ok(plain);
+  if (leftM === null || enough === null || work.knit.length === 0) return ok(plain);
   const shares = leftM.map((left, i) => left / neededM[i]!);
   return ok({
     ...plain,
@@ -52,6 +52,7 @@ export const pacePlan = (
       heldOverNeeded: logNormalOf(shares),
       shopDays: question.pace.shopDays ?? NEVER_DAYS,
       order: 'at-once',
+      chanceShort: 1 - enough.reduce((sum, each) => sum + each, 0) / enough.length,
     },
   });
 };

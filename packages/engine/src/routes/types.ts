@@ -38,6 +38,8 @@ export interface RoutesQuestion {
   readonly tables: boolean;
   /** Pieces that are begun; those left out are not. */
   readonly progress: readonly PieceProgress[];
+  /** False where nobody said how much is knit, and nothing that was measured tells: then none is taken to be. */
+  readonly progressSaid: boolean;
   /** It was washed and dried already. */
   readonly dried: boolean;
   /** Stitch repeat of the main pattern; null: any count. */

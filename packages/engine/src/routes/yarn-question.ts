@@ -1,4 +1,4 @@
-import type { YarnQuestion } from '../fabric/index.ts';
+import type { YarnQuestion, YarnStock } from '../fabric/index.ts';
 import type { Fault } from '../units/index.ts';
 import type { Luck } from './knit/luck.ts';
 import type { RoutesQuestion } from './types.ts';
@@ -19,6 +19,19 @@ export const yarnQuestion = (
   },
   weighed,
 });
+
+/**
+ * What is at hand, beside the work that is left. Where nobody said how much is knit, what is left by the scale
+ * cannot be set against what is still to knit: then all that was bought stands against all of the garment.
+ */
+export const stockNow = ({
+  stock,
+  progressSaid,
+}: Pick<RoutesQuestion, 'stock' | 'progressSaid'>): YarnStock | null =>
+  stock === null || progressSaid || !stock.lots.some(isSized) ? stock : { ...stock, leftG: null };
+
+const isSized = ({ skeins, gramsEach, metresEach }: YarnStock['lots'][number]): boolean =>
+  skeins > 0 && (gramsEach !== null || metresEach !== null);
 
 /** The stock's own complaints name its fields alone. */
 export const underStock = (fault: Fault): Fault =>

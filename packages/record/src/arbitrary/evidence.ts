@@ -60,6 +60,7 @@ export const specimen = partial<Specimen>(
     id,
     name: label,
     kind: fc.constantFrom('swatch', 'part', 'piece', 'past-garment'),
+    piece: fc.constantFrom('back', 'front', 'sleeve', 'hood'),
     stitch: fc.constantFrom(...STITCHES),
     needleMm: positive,
     workedAsGarment: fc.boolean(),

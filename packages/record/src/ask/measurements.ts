@@ -4,6 +4,7 @@ import type {
   MeasurementWanted,
 } from '@dryflat/engine/garment';
 import { mm } from '@dryflat/engine/units';
+import { countsKnit } from '../knit/counts-knit.ts';
 import type { GarmentRecord, Measured, Outcome, PatternMeasurement } from '../schema/index.ts';
 import {
   awaitsSpan,
@@ -17,8 +18,9 @@ import {
  * The pattern's rows with girths made `around`. A row given flat doubles its counts with its values,
  * so that a stitch stays as wide as it was. One that may be either is left out, with all that hangs on it.
  */
-export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] =>
-  answered(record).map((row) => {
+export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] => {
+  const knit = new Map(countsKnit(record).map(({ measurement, ...each }) => [measurement, each]));
+  return answered(record).map((row) => {
     const times = timesToEngine(row, row.span);
     const scaled = (list: readonly (number | null)[]) =>
       list.map((value) => (value === null ? null : value * times));
@@ -32,8 +34,10 @@ export const measurementsWanted = (record: GarmentRecord): MeasurementWanted[] =
       values: scaled(row.values).map((value) => (value === null ? null : mm(value))),
       counts: scaled(row.counts ?? row.values.map(() => null)),
       stitch: row.stitch ?? record.stitch,
+      ...(knit.has(row.id) && { knit: knit.get(row.id) }),
     };
   });
+};
 
 const answered = (record: GarmentRecord): PatternMeasurement[] =>
   record.pattern.measurements.filter((row) => !awaitsSpan(row));

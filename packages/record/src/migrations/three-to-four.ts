@@ -9,6 +9,8 @@ import {
 
 const PINNED = { pinned: 'version 3 cannot say whether it dried on pins' };
 
+const PIECE = { piece: 'version 3 cannot say of which piece it is a part' };
+
 const GROUP = 'version 3 cannot say that nobody said who it is for';
 const NO_ROWS = 'version 3 cannot hold a gauge without rows';
 
@@ -26,22 +28,24 @@ const lost = ({ evidence, wearer, pattern }: PlainRecord): Loss[] => [
   ...(lacksRows(pattern)
     ? [{ field: 'pattern.gauge', given: JSON.stringify(pattern.gauge), problem: NO_ROWS }]
     : []),
-  ...(Array.isArray(evidence) ? evidence : []).flatMap((specimen, at) =>
-    readingsOf(specimen).flatMap((reading, index) =>
+  ...(Array.isArray(evidence) ? evidence : []).flatMap((specimen, at) => [
+    ...lostOf(specimen, PIECE, `evidence[${at}].`),
+    ...readingsOf(specimen).flatMap((reading, index) =>
       lostOf(reading, PINNED, `evidence[${at}].readings[${index}].`),
     ),
-  ),
+  ]),
 ];
 
-const older = (specimen: unknown): unknown =>
-  isPlain(specimen) && Array.isArray(specimen.readings)
-    ? {
-        ...specimen,
-        readings: specimen.readings.map((each: unknown) =>
-          isPlain(each) ? without(each, PINNED) : each,
-        ),
-      }
-    : specimen;
+const older = (specimen: unknown): unknown => {
+  if (!isPlain(specimen)) return specimen;
+  const { readings } = specimen;
+  return {
+    ...without(specimen, PIECE),
+    ...(Array.isArray(readings) && {
+      readings: readings.map((each: unknown) => (isPlain(each) ? without(each, PINNED) : each)),
+    }),
+  };
+};
 
 const olderParts = ({ evidence, wearer, pattern }: PlainRecord): PlainRecord => ({
   ...(isGroupOpen(wearer) ? { wearer: { ...wearer, group: 'nobody' } } : {}),
@@ -50,8 +54,8 @@ const olderParts = ({ evidence, wearer, pattern }: PlainRecord): PlainRecord => 
 });
 
 /**
- * Version 4 says of a reading whether it dried on pins, that nobody said who it is for, and the stitches
- * of a gauge without its rows.
+ * Version 4 says of a reading whether it dried on pins, of a part its piece, that nobody said who it is for, and
+ * the stitches of a gauge without its rows.
  */
 export const threeToFour: MigrationStep = {
   from: 3,

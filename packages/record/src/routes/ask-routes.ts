@@ -1,13 +1,13 @@
-import { outlineOf } from '@dryflat/engine/garment';
 import type { RoutesQuestion } from '@dryflat/engine/routes';
 import { type Fault, fail, mm, ok, type Result } from '@dryflat/engine/units';
 import { askForecast } from '../ask/ask-forecast.ts';
 import { fault, mustBeMended } from '../check/doubt.ts';
 import { faultsBesidePhotos } from '../check/faults-of.ts';
+import { knitSoFar } from '../knit/knit-so-far.ts';
+import { wasDried } from '../knit/was-dried.ts';
 import type { GarmentRecord, Person } from '../schema/index.ts';
 import { day } from '../schema/parts.ts';
 import { USUAL_PACE, USUAL_WEIGHTS } from './usual.ts';
-import { isWhole, wasDried } from './was-dried.ts';
 import { weighedSwatches } from './weighed-swatches.ts';
 import { yarnStock } from './yarn-stock.ts';
 
@@ -48,10 +48,10 @@ const todayFaults = (today: string): Fault[] =>
       ];
 
 const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'forecast'> => ({
+  ...knitNow(record),
   wearer: record.wearer.name,
   people: (record.people ?? []).map(personToFit),
   tables: true,
-  progress: progressOf(record),
   dried: wasDried(record),
   repeat: repeatOf(record),
   weighed: weighedSwatches(record.evidence),
@@ -63,12 +63,9 @@ const beside = (record: GarmentRecord, today: string): Omit<RoutesQuestion, 'for
   weights: { ...(record.plan.weights ?? USUAL_WEIGHTS) },
 });
 
-/** What is entered; all of it where nothing is, and the garment was measured or finished as a whole. */
-const progressOf = (record: GarmentRecord): RoutesQuestion['progress'] => {
-  if (record.progress !== undefined)
-    return record.progress.map(({ piece, share }) => ({ piece, share }));
-  if (!isWhole(record)) return [];
-  return outlineOf(record.kind, {}).pieces.map(({ name }) => ({ piece: name, share: 1 }));
+const knitNow = (record: GarmentRecord): Pick<RoutesQuestion, 'progress' | 'progressSaid'> => {
+  const { progress, said } = knitSoFar(record);
+  return { progress, progressSaid: said };
 };
 
 /** The day that the plan starts from: what is past cannot be knit in any more. ISO days. */

@@ -1,5 +1,5 @@
+import { knitSoFar } from '../knit/knit-so-far.ts';
 import type { GarmentRecord, Pace, Weights } from '../schema/index.ts';
-import { isWhole } from './was-dried.ts';
 
 /** An hour on each day from Monday to Friday, two on the others: assumption, for a record without a pace. */
 const USUAL_HOURS = [1, 1, 1, 1, 1, 2, 2] as const;
@@ -18,13 +18,9 @@ export const USUAL_PACE: Pace = {
 
 /** What the record does not say about routes and was taken as usual, a sentence each. */
 export const routesAssumed = (record: GarmentRecord): string[] => {
-  const { pace, plan, progress } = record;
+  const { pace, plan } = record;
   return [
-    ...(progress === undefined && isWhole(record)
-      ? [
-          'How much is knit is not entered: the garment was dried as a whole, so that all of it is (progress).',
-        ]
-      : []),
+    ...knitSoFar(record).assumed,
     ...(pace === undefined
       ? [
           'Hours for knitting are not entered: 1 hour on each day from Monday to Friday and 2 on the others are assumed (pace.hours).',

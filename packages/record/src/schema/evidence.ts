@@ -70,6 +70,8 @@ export const specimen = z.strictObject({
   id,
   name: label,
   kind: z.enum(['swatch', 'part', 'piece', 'past-garment']),
+  /** Of a part or a whole piece: which piece of this garment, by its name in the outline. */
+  piece: label.optional(),
   stitch: z.enum(STITCHES),
   needleMm: lengthMm.optional(),
   /** Worked flat or in the round; and whether that is how the garment is worked. */

@@ -94,27 +94,62 @@ export interface SkeinOptions {
   readonly seed?: number;
   /** 10,000 where left out. */
   readonly draws?: number;
+  /** What is knit of the stock already: taken off what was bought, not off what was weighed as left. */
+  readonly used?: YarnWork;
 }
 
-const adviseOn = (columns: DoubtColumns, work: YarnWork, stock: YarnStock) => {
-  const draws = yarnDrawsOf(columns, work);
-  const needs: Needs = {
-    needed: draws.neededG,
-    returned: draws.returnedG,
-    held: heldGrams(columns, stockTerms(stock)),
+const NOTHING: YarnWork = {
+  parts: [],
+  castOn: 0,
+  bindOff: 0,
+  seamsMm: 0,
+  joins: 0,
+  ripped: [],
+};
+
+/** Both as one work; of a part that stands in both there is one, where it is first. */
+const together = (a: YarnWork, b: YarnWork): YarnWork => {
+  const parts = new Map(a.parts.map((part) => [part.name, part]));
+  for (const part of b.parts) {
+    const had = parts.get(part.name)?.stitches ?? 0;
+    parts.set(part.name, { ...part, stitches: had + part.stitches });
+  }
+  return {
+    parts: [...parts.values()],
+    castOn: a.castOn + b.castOn,
+    bindOff: a.bindOff + b.bindOff,
+    seamsMm: a.seamsMm + b.seamsMm,
+    joins: a.joins + b.joins,
+    ripped: [...a.ripped, ...b.ripped],
   };
+};
+
+const adviseOn = (columns: DoubtColumns, work: YarnWork, stock: YarnStock, used: YarnWork) => {
+  const draws = yarnDrawsOf(columns, work);
+  const gone = stock.leftG === null ? yarnDrawsOf(columns, used).neededG : null;
+  const all = heldGrams(columns, stockTerms(stock));
+  // What is knit was there: where more seems used up than was bought, nothing is left.
+  const held = gone === null ? all : all.map((grams, i) => Math.max(0, grams - gone[i]!));
+  const needs: Needs = { needed: draws.neededG, returned: draws.returnedG, held };
+  const inMetres = (grams: Float64Array) =>
+    spread(grams.map((each, i) => (each * draws.metresPer100g[i]!) / 100));
   const skein = skeinOf(stock);
   const bought = skein && skeinsToBuy(needs, heldGrams(columns, lotTerms(skein)));
   const short = chanceShort(needs.needed, needs.returned, needs.held);
   const over = needs.held.map((held, i) => held + needs.returned[i]! - needs.needed[i]!);
   return {
+    needed: { metres: spread(draws.neededM), grams: spread(draws.neededG) },
+    held: { metres: inMetres(held), grams: spread(held) },
     chanceShort: short,
     heldOverNeeded: ratioOf(needs),
     leftoverG: spread(over),
-    leftoverM: spread(over.map((grams, i) => (grams * draws.metresPer100g[i]!) / 100)),
+    leftoverM: inMetres(over),
     buy: bought?.buy ?? null,
     chanceWithBuy: bought?.chanceWithBuy ?? null,
-    lots: lotAdvice(columns, work, stock),
+    lots: lotAdvice(columns, gone === null ? work : together(used, work), stock, {
+      ...needs,
+      gone,
+    }),
     sentence: sentenceOf(short, bought),
   };
 };
@@ -128,15 +163,15 @@ export const skeinAdvice = (
   question: YarnQuestion,
   work: YarnWork,
   stock: YarnStock,
-  { normals, seed = 1, draws = 10_000 }: SkeinOptions = {},
+  { normals, seed = 1, draws = 10_000, used = NOTHING }: SkeinOptions = {},
 ): Result<SkeinAdvice> => {
-  const faults = [...workFaults(work), ...stockFaults(stock)];
+  const faults = [...workFaults(work), ...workFaults(used), ...stockFaults(stock)];
   const model = yarnModel(question);
   if (faults.length > 0 || !model.ok) return fail(...(model.ok ? [] : model.faults), ...faults);
   const columns = doubtColumns(model.value, normals ?? normalColumns(seed, draws));
   const bases = [yarnNeeded(question, work), yarnHeld(question, stock)];
   return ok({
-    ...adviseOn(columns, work, stock),
+    ...adviseOn(columns, work, stock, used),
     bases: bases.flatMap((each) => (each.ok ? each.value.bases : [])),
   });
 };

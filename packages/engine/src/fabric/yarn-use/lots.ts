@@ -4,7 +4,7 @@ import { gramsOf, metresOf } from './draws.ts';
 import { heldGrams, lotTerms } from './held.ts';
 import { lotChanges, middle, type Supply } from './lot-changes.ts';
 import { chanceShort } from './short.ts';
-import { neededTerms, returnedTerms } from './terms.ts';
+import { neededTerms } from './terms.ts';
 import type { LotAdvice, LotChange, YarnStock, YarnWork } from './types.ts';
 
 /** Grams over the draws. */
@@ -103,31 +103,47 @@ const place = ({ part, share, from, to }: LotChange): string =>
 const mixedSentence = (changes: readonly LotChange[]): string =>
   `No lot suffices for its parts with safety. Knit two lots alternately, two rows of each, where they meet (common practice, no source): ${list(changes.map(place))}.`;
 const SHORT = 'All lots together are likelier to run out than to last.';
+const UNTOLD =
+  'What is left was weighed together: weigh each dye lot by itself to know which of them suffices.';
+
+const shortOfOne = (dyeLot: string, short: number): string =>
+  short > 0.5
+    ? `Lot ${dyeLot} is likelier to run out than to last.`
+    : `Lot ${dyeLot} may run out before all is knit.`;
+
+/** Grams over the draws: needed for what is left to knit, given back by ripping, at hand for it. */
+export interface Account {
+  readonly needed: Column;
+  readonly returned: Column;
+  readonly held: Column;
+  /** Knit already of what the labels count; null where what is left was weighed. */
+  readonly gone: Column | null;
+}
 
 /**
  * Which dye lots to knit from: one that suffices alone, else a share of whole parts among lots, else
- * lots mixed. Chances are those of the draws; `MOST_SHORT` decides.
+ * lots mixed. `work` is all that is knit of them, what is knit already included. Chances are those of the draws;
+ * `MOST_SHORT` decides.
  */
 export const lotAdvice = (
   columns: DoubtColumns,
   work: YarnWork,
-  { lots }: YarnStock,
+  stock: YarnStock,
+  { needed, returned, held, gone }: Account,
 ): LotAdvice => {
-  const supplies = lots
+  const supplies = stock.lots
     .map((lot): Supply => ({ lot, grams: heldGrams(columns, lotTerms(lot)) }))
     .filter(({ grams }) => middle(grams) > 0);
-  if (supplies.length === 0)
-    return { alone: [], kind: 'no-lots', parts: [], changes: [], sentence: 'No dye lot is known.' };
-  const returned = gramsOf(
-    metresOf(columns, returnedTerms(work)),
-    columns.log('metres').map(Math.exp),
-  );
-  const needs = partNeeds(columns, work);
-  const all = needs.reduce(plus, new Float64Array(columns.n));
+  const none = { alone: [], parts: [], changes: [] } as const;
+  if (supplies.length === 0) return { ...none, kind: 'no-lots', sentence: 'No dye lot is known.' };
+  if (gone === null && supplies.length > 1) return { ...none, kind: 'untold', sentence: UNTOLD };
+  // What was weighed is what is left of the only lot; a label counts what is used up too.
+  const leftOf = (grams: Column): Column =>
+    gone === null ? held : grams.map((each, i) => Math.max(0, each - gone[i]!));
   const alone = supplies
     .map(({ lot, grams }) => ({
       dyeLot: lot.dyeLot,
-      chanceShort: chanceShort(all, returned, grams),
+      chanceShort: chanceShort(needed, returned, leftOf(grams)),
     }))
     .filter((each) => each.chanceShort < MOST_SHORT)
     .sort((a, b) => a.chanceShort - b.chanceShort);
@@ -140,12 +156,11 @@ export const lotAdvice = (
       changes: [],
       sentence: `Lot ${one.dyeLot} suffices alone.`,
     };
-  return shared(
-    work,
-    needs,
-    supplies,
-    chanceShort(all, returned, supplies.map(({ grams }) => grams).reduce(plus)),
-  );
+  const short = chanceShort(needed, returned, held);
+  const [only, ...others] = supplies;
+  return only !== undefined && others.length === 0
+    ? { ...none, kind: 'short', sentence: shortOfOne(only.lot.dyeLot, short) }
+    : shared(work, partNeeds(columns, work), supplies, short);
 };
 
 const shared = (

@@ -122,6 +122,10 @@ export interface YarnHeld extends YarnAmount {
 
 /** Whether the yarn lasts, and what to buy. */
 export interface SkeinAdvice {
+  /** What the work that is left takes, ripped yarn not taken off. */
+  readonly needed: YarnAmount;
+  /** At hand for it: by the scale, or what was bought less what is used up. */
+  readonly held: YarnAmount;
   /** Chance of running out, 0 to 1. */
   readonly chanceShort: number;
   /** Yarn at hand over yarn needed, of the whole work; below 1 it runs out. */
@@ -141,8 +145,12 @@ export interface SkeinAdvice {
 export interface LotAdvice {
   /** Lots that suffice by themselves, the likeliest first, with their chance of running out. */
   readonly alone: readonly { readonly dyeLot: string; readonly chanceShort: number }[];
-  /** `one`: a single lot suffices. `by-part`: each part from one lot. `mixed`: some part needs two. `short`: even all lots together are likelier to run out than not. */
-  readonly kind: 'no-lots' | 'one' | 'by-part' | 'mixed' | 'short';
+  /**
+   * `one`: a single lot suffices. `by-part`: each part from one lot. `mixed`: some part needs two. `short`: the only
+   * lot may run out, or even all together are likelier to run out than not. `untold`: what is left was weighed
+   * together, so that nobody knows how much of which.
+   */
+  readonly kind: 'no-lots' | 'untold' | 'one' | 'by-part' | 'mixed' | 'short';
   /** Which lot each part is knit from, for `one` and `by-part`. */
   readonly parts: readonly { readonly part: string; readonly dyeLot: string }[];
   /** For `mixed`: knit in order, the largest lot first; the lot lasts up to this share of the part in 95 % of draws. */

@@ -151,5 +151,6 @@ export const garment: fc.Arbitrary<RoutesQuestion> = fc
     people: [],
     tables: false,
     progress: knit,
+    progressSaid: true,
     repeat,
   }));

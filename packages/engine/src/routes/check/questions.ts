@@ -60,6 +60,7 @@ export const QUESTION: RoutesQuestion = {
     { piece: 'back', share: 1 },
     { piece: 'front', share: 0.4 },
   ],
+  progressSaid: true,
   dried: false,
   repeat: null,
   weighed: [],

@@ -17,6 +17,7 @@ import {
 } from './draft.ts';
 import { finishing } from './drying.ts';
 import { knittingOf } from './rip.ts';
+import { rowsWord } from './row-words.ts';
 
 /** The width of the edge that rows are added to. */
 const EDGE: Readonly<Record<PartName, 'hem' | 'cuff'>> = { body: 'hem', sleeve: 'cuff' };
@@ -107,7 +108,7 @@ const edgeSteps = (
   const edge = part === 'sleeve' ? 'each cuff' : `the ${all}`;
   if (longer)
     return [
-      `Pick up about ${many} stitches along ${edge}, knit ${rows} rows downwards, and bind off.`,
+      `Pick up about ${many} stitches along ${edge}, knit ${rowsWord(rows)} downwards, and bind off.`,
     ];
   const first = border > 0 ? `row ${border}, where the ribbing ends,` : 'the cast-on edge';
   const take = `At ${edge}, take out all from ${first} up to row ${border + rows}, counted from the cast-on edge`;
@@ -125,7 +126,7 @@ const restSteps = ({ pieces, question }: Bench, part: PartName, by: number): str
     .filter(({ name, part: on }) => on === part && shareOf(question.progress, name) === 0)
     .map(
       ({ name }) =>
-        `Knit the ${name} with ${Math.abs(by)} rows ${by > 0 ? 'more' : 'fewer'} above its ribbing.`,
+        `Knit the ${name} with ${rowsWord(by)} ${by > 0 ? 'more' : 'fewer'} above its ribbing.`,
     );
 
 /** Rows at the lower edge, added or taken off; a change of length without ripping what is above. */
@@ -150,10 +151,10 @@ const openRows = (bench: Bench, part: PartName): Opened => {
     id: `${longer ? 'add' : 'take-away'}:${edge}`,
     kind: longer ? 'add' : 'take-away',
     name: longer
-      ? `Pick up along the ${edge} and knit a border of ${rows} rows downwards`
+      ? `Pick up along the ${edge} and knit a border of ${rowsWord(rows)} downwards`
       : border > 0
-        ? `Take ${rows} rows out above the ribbing of the ${edge} and knit the ribbing on again`
-        : `Take ${rows} rows off at the ${edge}, bound off downwards`,
+        ? `Take ${rowsWord(rows)} out above the ribbing of the ${edge} and knit the ribbing on again`
+        : `Take ${rowsWord(rows)} off at the ${edge}, bound off downwards`,
     makes: edgeMakes(bench, part, (longer ? rows : -rows) * row),
     knitting: knittingOf({ edge: { at: EDGE[part], rows: longer ? rows : -rows } }),
     counts: [{ what: 'rows', count: rows }],

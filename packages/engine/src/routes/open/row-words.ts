@@ -25,7 +25,9 @@ const begunAt = (bench: Bench, part: PartName, mark: RowMark): string | null => 
   return isYoked(bench) ? 'the yoke' : 'the armholes';
 };
 
-const rowsWord = (by: number): string => (Math.abs(by) === 1 ? '1 row' : `${Math.abs(by)} rows`);
+/** `1 row`, `11 rows`, whichever way. */
+export const rowsWord = (by: number): string =>
+  Math.abs(by) === 1 ? '1 row' : `${Math.abs(by)} rows`;
 const moreWord = (by: number): string => (by > 0 ? 'more' : 'fewer');
 const than = (by: number): string =>
   by === 0 ? 'as planned' : `${Math.abs(by)} ${moreWord(by)} than planned`;
@@ -89,7 +91,7 @@ const ripText = (bench: Bench, part: PartName, rows: PieceRows): string[] => {
 
 const topText = (bench: Bench, { rows, by }: RowStretch): string => {
   const where = isYoked(bench) ? 'Knit the yoke' : 'From there to the shoulder knit';
-  return rows === null ? `${where} ${than(by)}.` : `${where} ${rows} rows, ${than(by)}.`;
+  return rows === null ? `${where} ${than(by)}.` : `${where} ${rowsWord(rows)}, ${than(by)}.`;
 };
 
 const stretchText = (

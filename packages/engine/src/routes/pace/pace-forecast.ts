@@ -92,7 +92,7 @@ const forecastOf = (
   const done = { p05: days.at(0.05), p50: days.at(0.5), p95: days.at(0.95) };
   const critical = criticalSteps(course, agenda, run, last);
   const date = dateAdvice(course, question);
-  const yarn = yarnAdvice(course, agenda, run, first);
+  const yarn = yarnAdvice(course, agenda, run, first, question.yarn?.chanceShort);
   return {
     pace: paceSpreads(hand),
     entries: question.log.length,

@@ -34,6 +34,8 @@ export interface YarnWait {
   readonly shopDays: number;
   /** Asked for on the first day, or only when the yarn has run out. */
   readonly order: 'at-once' | 'when-short';
+  /** The chance that it runs out, where it was drawn already: told in place of this question's own draws. */
+  readonly chanceShort?: number;
 }
 
 export interface PaceQuestion {

@@ -1,3 +1,4 @@
+import { wholePercent } from '../../stats/index.ts';
 import { restCaution } from './rest.ts';
 import type { CriticalStep, DateAdvice, PaceForecast, PaceQuestion, YarnAdvice } from './types.ts';
 
@@ -23,8 +24,9 @@ export const dayInWords = (iso: string): string => {
 };
 
 const percent = (chance: number): string => {
-  if (chance < 0.005) return 'less than 1 %';
-  return chance > 0.995 ? 'more than 99 %' : `${Math.round(chance * 100)} %`;
+  const whole = wholePercent(chance);
+  if (whole === 0) return 'less than 1 %';
+  return whole === 100 ? 'more than 99 %' : `${whole} %`;
 };
 
 const NEVER = 'With these hours it is more likely than not that it takes over three years.';

@@ -15,6 +15,7 @@ import { courseOf, paceColumns } from '../pace/steps.ts';
 import type { PaceQuestion, WorkKind } from '../pace/types.ts';
 import { agendaOf } from '../pace/week.ts';
 import type { RoutesQuestion } from '../types.ts';
+import { stockNow } from '../yarn-question.ts';
 import { type Fabric, type Mat, NO_WORK, type Work } from './work.ts';
 
 /** What a route takes, draw by draw. */
@@ -116,7 +117,7 @@ const yarned = (work: Work, supply: Supply): Result<Yarned> => {
   const share = new Float64Array(n);
   for (let i = 0; i < n; i++) {
     leftM[i] = (leftG[i]! * metresPer100g[i]!) / 100;
-    const held = Math.max(0, leftG[i]! + returnedG[i]!);
+    const held = leftG[i]! + returnedG[i]!;
     enough[i] = neededG[i]! > held ? 0 : 1;
     share[i] = neededG[i]! > 0 ? held / neededG[i]! : Number.POSITIVE_INFINITY;
   }
@@ -188,7 +189,8 @@ export const supplyOf = (
   knit: readonly Fabric[],
   normals: NormalColumns,
 ): Result<Supply> => {
-  const { stock, pace } = question;
+  const { pace } = question;
+  const stock = stockNow(question);
   const drawer = yarnDrawer(yarn, normals);
   if (!drawer.ok) return drawer;
   const base = { draw: drawer.value, paces: paceColumns(handOf(pace.log), normals) };
@@ -198,5 +200,7 @@ export const supplyOf = (
   if (stock.leftG !== null) return ok({ ...base, leftG: held.value });
   const used = drawer.value(yarnWork({ ...NO_WORK, knit, stitch: question.forecast.stitch }));
   if (!used.ok) return used;
-  return ok({ ...base, leftG: held.value.map((grams, i) => grams - used.value.neededG[i]!) });
+  const { neededG } = used.value;
+  // What is knit was there: where more seems used up than was bought, nothing is left.
+  return ok({ ...base, leftG: held.value.map((grams, i) => Math.max(0, grams - neededG[i]!)) });
 };
