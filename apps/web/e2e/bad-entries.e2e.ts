@@ -1,9 +1,13 @@
-import { readFile } from 'node:fs/promises';
+import { randomBytes } from 'node:crypto';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import * as Y from 'yjs';
 import { openId } from './garments.ts';
-import { beginGarment, benchHere, isSound, PHONE } from './harness.ts';
+import { beginGarment, benchHere, DIST, isSound, openProfile, PHONE } from './harness.ts';
+import { serveFolder } from './serve.ts';
 import { putRaw, untilKept } from './storage.ts';
 
 const at = benchHere();
@@ -128,6 +132,44 @@ test('B35: of a garment that nothing can be read of, the page says so and saves 
     page.getByRole('button', { name: 'Save it as a file' }).click(),
   );
   expect(JSON.parse(text).entries).toEqual([{ number: 1, base64: 'AQID' }]);
+});
+
+/** Chromium keeps what is large in files of its own, beside the database. */
+const largeFiles = async (profile: string): Promise<string[]> => {
+  const folder = join(profile, 'Default', 'IndexedDB');
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile() && entry.parentPath.includes('.indexeddb.blob'))
+    .map((entry) => join(entry.parentPath, entry.name));
+};
+
+test('B34: an entry that the browser itself lost on its disk is left out, and the rest opens', async () => {
+  const profile = await mkdtemp(join(tmpdir(), 'dryflat-profile-'));
+  const served = await serveFolder(DIST);
+  const first = await openProfile(profile);
+  const page = first.pages()[0] ?? (await first.newPage());
+  await page.goto(served.address);
+  await beginGarment(page, 'Vest with a picture');
+  await untilKept(page);
+  const address = page.url();
+  // Bytes that cannot be packed into less.
+  const picture = randomBytes(200_000).toString('base64');
+  await putRaw(page, `dryflat-garment-${openId(page)}`, [
+    update((doc) => doc.getMap('file').set('picture', picture)),
+  ]);
+  await first.close();
+  const lost = await largeFiles(profile);
+  expect(lost).not.toEqual([]);
+  for (const file of lost) await rm(file);
+
+  const second = await openProfile(profile);
+  const again = second.pages()[0] ?? (await second.newPage());
+  await again.goto(address);
+  await again.getByText('One entry of this garment could not be read').waitFor();
+  await again.getByRole('heading', { level: 1, name: 'Vest with a picture' }).waitFor();
+  await second.close();
+  await served.stop();
+  await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
 });
 
 const JUNK: readonly Readonly<Record<string, unknown>>[] = [

@@ -55,7 +55,8 @@ const visiting = async <T>(visit: (page: Page) => Promise<T>): Promise<T> => {
   const served = await serveFolder(webDist(ROOT));
   const browser = await chromium.launch(LAUNCH);
   try {
-    const page = await browser.newPage({ viewport: PHONE, locale: 'en-GB' });
+    const context = await browser.newContext({ viewport: PHONE, locale: 'en-GB' });
+    const page = await context.newPage();
     await page.goto(served.address);
     return await visit(page);
   } finally {
