@@ -5,6 +5,7 @@ import Shelf from './screens/shelf/index.tsx';
 import { Broken } from './shell/broken.tsx';
 import { GarmentFrame } from './shell/garment-frame.tsx';
 import { Loading } from './shell/loading.tsx';
+import { LongWorkLine } from './shell/long-work-line.tsx';
 import { useRoute } from './shell/route.ts';
 import { ThemeKeeper } from './shell/theme-keeper.tsx';
 import { UpdateOffer } from './shell/update-offer.tsx';
@@ -35,6 +36,7 @@ export const App = () => (
         <Place />
       </div>
     </Suspense>
+    <LongWorkLine />
     <Toasts />
     <Announcer />
   </Broken>

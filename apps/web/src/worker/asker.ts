@@ -1,4 +1,4 @@
-import { longWork } from './long-work.ts';
+import { longWork, STOPPED } from './long-work.ts';
 
 /** The part of a Worker that is used here, so that tests can hand in one of their own. */
 export interface AskedWorker<Q, A> {
@@ -79,7 +79,7 @@ export const asker = <Q extends Turned, A extends Turned & { readonly kind: stri
       worker ??= start();
       since ??= performance.now();
       done();
-      done = longWork(() => breakOff('you stopped it; change anything, and it begins again'));
+      done = longWork(() => breakOff(STOPPED));
       worker.postMessage({ ...question, turn } as Q);
     },
     stop: end,

@@ -1,6 +1,9 @@
 /** ms. Longer than anything takes on a phone that is doing well: from then on it can be stopped. */
 const LONG = 4_000;
 
+/** What is told in place of an answer that was stopped. */
+export const STOPPED = 'stopped';
+
 const atWork = new Set<() => void>();
 const listeners = new Set<() => void>();
 const tell = (): void => {

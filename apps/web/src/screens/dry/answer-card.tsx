@@ -1,6 +1,7 @@
 import type { ClockMark, DryingForecast, Spread } from '@dryflat/engine/drying';
 import { useEffect, useMemo, useRef } from 'react';
 import { announce, Card, Disclosure, FaultList, Notice } from '../../kit/index.ts';
+import { BrokenForecast } from '../forecast/not-yet.tsx';
 import { chanceWords } from '../result/chance-words.ts';
 import { aboutWords, betweenWords, lastWords, momentWords, withMoments } from './clock-words.ts';
 import type { DryingProps } from './edit-drying.ts';
@@ -28,9 +29,7 @@ export const AnswerCard = (props: AnswerProps) => {
   }));
   return (
     <Card title="When it is dry">
-      {at.broken !== null && (
-        <Notice tone="wrong">The forecast failed, which is our mistake: {at.broken}.</Notice>
-      )}
+      {at.broken !== null && <BrokenForecast message={at.broken} />}
       <FaultList faults={faults} />
       {at.forecast && <Told {...props} forecast={at.forecast} />}
       {at.forecast === null && at.pending && <p role="status">Working it out…</p>}

@@ -3,6 +3,7 @@ import { planFrom } from '@dryflat/record/routes';
 import { useEffect, useRef } from 'react';
 import { announce, Card, Notice } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
+import { BrokenForecast } from '../forecast/not-yet.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
 import { hoursRange } from '../result/hours-words.ts';
 import { MendList } from '../result/mend-list.tsx';
@@ -19,9 +20,7 @@ export const AnswerCard = ({ at }: { at: PaceNow }) => {
   const { forecast, pending, faults, broken } = at;
   return (
     <Card title="When it can be done">
-      {broken !== null && (
-        <Notice tone="wrong">The forecast failed, which is our mistake: {broken}.</Notice>
-      )}
+      {broken !== null && <BrokenForecast message={broken} />}
       <MendList id={record.id} faults={faults} />
       {forecast && isDone(forecast) && <p className="pc-when">Nothing is left to do</p>}
       {forecast && !isDone(forecast) && <Answer forecast={forecast} pending={pending} />}

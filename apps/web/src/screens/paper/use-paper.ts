@@ -47,17 +47,13 @@ export const afterPaper = (was: PaperNow, answer: PaperAnswer): PaperNow => {
 /** Choices pause this long before pages are made of them, ms. */
 const PAUSE = 150;
 
-/**
- * Makes the pages that are asked for, in a worker. A plan of the mat is one long calculation: a new
- * question ends it, with its worker.
- */
+/** Makes the pages that are asked for, in a worker. */
 export const usePaper = (
   question: PaperQuestion,
   onPdf: (bytes: Uint8Array) => void,
 ): PaperNow & { readonly writePdf: () => void } => {
   const [now, setNow] = useState(START);
   const asks = useRef<Asker<PaperAsk> | null>(null);
-  const busy = useRef(false);
   const shown = useRef(question.what);
   const take = useRef(onPdf);
   take.current = onPdf;
@@ -65,7 +61,6 @@ export const usePaper = (
     asks.current = asker(
       makePaperWorker,
       (told) => {
-        busy.current = told.kind === 'progress';
         if (told.kind === 'pdf') take.current(told.bytes);
         setNow((was) => afterPaper(was, told));
       },
@@ -78,15 +73,12 @@ export const usePaper = (
     shown.current = question.what;
     setNow((was) => ({ ...START, ...(same && { pages: was.pages, report: was.report }) }));
     const timer = setTimeout(() => {
-      if (busy.current) asks.current?.stop();
-      busy.current = true;
       asks.current?.ask({ question, pdf: null });
     }, PAUSE);
     return () => clearTimeout(timer);
   }, [question]);
   const writePdf = useCallback((): void => {
     setNow((was) => ({ ...was, writing: true }));
-    busy.current = true;
     asks.current?.ask({ question, pdf: new Date().toISOString() });
   }, [question]);
   return { ...now, writePdf };

@@ -1,13 +1,15 @@
-import type { SkeinAdvice } from '@dryflat/engine/fabric';
+import type { SkeinPlan } from '@dryflat/engine/routes';
 import { useEffect, useRef } from 'react';
 import { announce, Card, Disclosure, Notice, SectionFaults } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
+import { BrokenForecast } from '../forecast/not-yet.tsx';
 import { BasisList } from '../result/basis-list.tsx';
 import { ChanceBar } from '../result/chance-bar.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
 import { MendList } from '../result/mend-list.tsx';
+import { ProgressFields } from '../result/progress-field.tsx';
 import { printDay } from '../result/today.ts';
-import { leftoverLength, leftoverMass } from './leftover-words.ts';
+import { leftoverLength, leftoverMass, yarnLength, yarnMass } from './leftover-words.ts';
 import { useYarnLasts, type YarnNow } from './use-yarn-lasts.ts';
 
 /** Whether the yarn lasts, what will be over, and what to buy. */
@@ -17,9 +19,7 @@ export const LastsCard = () => {
   const { advice, pending, faults, broken } = at;
   return (
     <Card title="Will it last?">
-      {broken !== null && (
-        <Notice tone="wrong">The calculation failed, which is our mistake: {broken}.</Notice>
-      )}
+      {broken !== null && <BrokenForecast message={broken} />}
       <MendList id={record.id} faults={faults} />
       <SectionFaults prefix="left" />
       {advice && <Advice at={at} advice={advice} />}
@@ -31,7 +31,7 @@ export const LastsCard = () => {
   );
 };
 
-const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
+const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinPlan }) => {
   const { units } = useView();
   const { chanceShort, leftoverM, leftoverG, bases, lots } = advice;
   const lasts = `It lasts: ${chanceWords(1 - chanceShort)}`;
@@ -43,6 +43,9 @@ const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
       </p>
       <ChanceBar fits={1 - chanceShort} small={chanceShort} />
       <dl className="ya-over">
+        <Amount name="Knit already" amount={advice.knit} />
+        <Amount name="Left to knit takes" amount={advice.needed} />
+        <Amount name="At hand for it" amount={advice.held} />
         <div>
           <dt>Runs out</dt>
           <dd>{chancePercent(chanceShort)}</dd>
@@ -57,6 +60,7 @@ const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
         </div>
       </dl>
       <Buy at={at} advice={advice} />
+      <KnitSoFar asks={advice.asksProgress} />
       {lots.kind !== 'no-lots' && <p>{lots.sentence}</p>}
       <Disclosure title="What it stands on">
         <BasisList bases={bases} ids={[...new Set(bases.map(({ id }) => id))]} />
@@ -65,7 +69,37 @@ const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
   );
 };
 
-const Buy = ({ at: { orderBy }, advice }: { at: YarnNow; advice: SkeinAdvice }) => {
+/** Length and mass, 9 times in 10; nothing where there is none of it. */
+const Amount = ({ name, amount }: { name: string; amount: SkeinPlan['knit'] }) => {
+  const { units } = useView();
+  if (amount === null) return null;
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        {yarnLength(amount.metres, units)}
+        <br />
+        {yarnMass(amount.grams, units)}
+      </dd>
+    </div>
+  );
+};
+
+/** What is knit comes off what is needed, so it is asked here too. */
+const KnitSoFar = ({ asks }: { asks: boolean }) => (
+  <>
+    <h3>How much is knit</h3>
+    {asks && (
+      <Notice tone="unsure">
+        Say how much is knit, and what is left by the scale counts. Until then it is judged as if
+        nothing were knit yet.
+      </Notice>
+    )}
+    <ProgressFields />
+  </>
+);
+
+const Buy = ({ at: { orderBy }, advice }: { at: YarnNow; advice: SkeinPlan }) => {
   const { buy, chanceWithBuy } = advice;
   if (buy === 0) return <p>No more has to be bought.</p>;
   return (
