@@ -6,13 +6,14 @@ import { hanging, padEnd, padStart, widthOf, wrap } from './text.ts';
 import { inWords } from './words.ts';
 
 describe('chances', () => {
+  // As the app prints them, and the engine in its sentences: the same chance is the same text everywhere.
   it.each([
     [0, 'under 1 %'],
-    [0.004, 'under 1 %'],
-    [0.006, '1 %'],
+    [0.0099, 'under 1 %'],
+    [0.01, '1 %'],
     [0.5, '50 %'],
-    [0.994, '99 %'],
-    [0.996, 'over 99 %'],
+    [0.99, '99 %'],
+    [0.9901, 'over 99 %'],
     [1, 'over 99 %'],
   ])('%d is %s', (chance, text) => {
     expect(chanceText(chance).replaceAll('\u00a0', ' ')).toBe(text);
