@@ -3,6 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { EXAMPLES, findExample, type GarmentRecord, writeRecord } from '@dryflat/record';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { forecastCommand } from './commands/forecast.ts';
 import { routesCommand } from './commands/routes.ts';
 import { widthOf } from './print/text.ts';
 import { runProgram } from './program.ts';
@@ -56,6 +57,65 @@ describe('routes', () => {
       record.progress = [{ piece: 'sleeve', share: 1 }];
     });
     expect(all.find(({ id }) => id === 'rip-length:sleeve')?.hoursBy.rip.p50).toBeGreaterThan(0);
+  });
+
+  it('C15: half a back is on the needles: its stitches speak, and what was taken for its height is told', async () => {
+    const record = structuredClone(
+      findExample('yoke-pullover')?.record ?? expect.fail('no example'),
+    );
+    const { gauge: _, ...pattern } = record.pattern;
+    record.pattern = pattern;
+    record.pattern.sizes = ['M'];
+    record.pattern.chosen = 'M';
+    record.pattern.measurements = [
+      {
+        id: 'chest',
+        name: 'Chest',
+        landmark: 'chest',
+        span: 'around',
+        worked: 'counted',
+        values: [960],
+      },
+    ];
+    record.wearer.wanted = [
+      { kind: 'finished', landmark: 'chest', minMm: 940, maxMm: 1000, span: 'around' },
+    ];
+    record.evidence = [
+      {
+        id: 'half',
+        name: 'Half a back',
+        kind: 'part',
+        stitch: 'stockinette',
+        workedAsGarment: true,
+        washed: 'not',
+        readings: [
+          {
+            kind: 'extent',
+            id: 'w',
+            direction: 'width',
+            mm: 530,
+            count: 100,
+            state: 'asKnit',
+            read: 'flat',
+          },
+        ],
+      },
+    ];
+    const { out } = await routesCommand('-', FLAGS, surroundings(record));
+    expect(out).toMatch(/^ +\d+ +Keep the back, and knit the front \d+\s+stitches narrower/m);
+    expect(out).toMatch(/^ +\d+ +Rip the body down to row \d+/m);
+    expect(out).toMatch(/^ +\d+ +Go on as planned/m);
+    expect(out).not.toContain('Knit it as planned');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain(
+      'How much of the back is knit is not entered: a part of it was measured, and half of it is assumed',
+    );
+    const forecastOf = await forecastCommand(
+      '-',
+      { units: 'cm', words: 'us', seed: '1', draws: '1000' },
+      surroundings(record),
+    );
+    // 100 stitches measuring 53 cm, twice.
+    expect(forecastOf.out).toMatch(/^Chest +96\.0 +10[56]\.\d /m);
   });
 
   it('C15: a record that tells of the first drying too gets the advice of the last wash', async () => {

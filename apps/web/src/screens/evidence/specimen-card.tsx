@@ -10,6 +10,7 @@ import { useKindNames } from './kind-names.ts';
 import { OtherReadings } from './other-readings.tsx';
 import { QuickCount } from './quick-count.tsx';
 import { ReadingGrid } from './reading-grid.tsx';
+import { WhichPiece } from './which-piece.tsx';
 
 /** One thing that was measured, with everything read from it. */
 export const SpecimenCard = ({ id, at }: { id: string; at: number }) => {
@@ -23,6 +24,7 @@ export const SpecimenCard = ({ id, at }: { id: string; at: number }) => {
       <p className="df-soft">{kind}</p>
       <SectionFaults prefix={`evidence[${at}]`} />
       <Washed specimen={specimen} edits={edits} />
+      <WhichPiece specimen={specimen} edits={edits} />
       <h3>Add a count</h3>
       <QuickCount specimen={specimen} edits={edits} />
       <h3>What was read</h3>

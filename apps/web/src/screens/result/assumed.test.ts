@@ -1,18 +1,15 @@
-import type { GarmentRecord } from '@dryflat/record';
+import { emptyRecord, type GarmentRecord } from '@dryflat/record';
 import { expect, it } from 'vitest';
 import { assumedOf } from './assumed.ts';
 
-const silent = {
-  plan: {},
-  outcomes: [],
-  finished: { on: '2031-01-07', remark: '' },
-} as unknown as GarmentRecord;
-const said = {
-  plan: { weights: { fit: 1, time: 1, yarn: 1 } },
-  outcomes: [],
+const empty = emptyRecord({ id: 'vest', name: 'A vest', kind: 'vest' });
+const silent: GarmentRecord = { ...empty, finished: { on: '2031-01-07', remark: '' } };
+const said: GarmentRecord = {
+  ...empty,
+  plan: { ...empty.plan, weights: { fit: 1, time: 1, yarn: 1 } },
   progress: [],
   pace: { log: [], hours: [], away: [] },
-} as unknown as GarmentRecord;
+};
 
 it('PC4: what is assumed is said without the names of fields, by part', () => {
   expect(assumedOf(silent, 'pace')).toHaveLength(2);

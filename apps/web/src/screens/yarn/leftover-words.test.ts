@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { leftoverLength, leftoverMass } from './leftover-words.ts';
+import { leftoverLength, leftoverMass, yarnLength, yarnMass } from './leftover-words.ts';
 
 const spread = (p5: number, p95: number) => ({ p5, p50: (p5 + p95) / 2, p95 });
 
@@ -15,4 +15,10 @@ test('YL1: what is left over is a range in the reader’s own units', () => {
 test('YL1: what is missing is said as missing', () => {
   expect(leftoverLength(spread(-10, 30), 'cm')).toBe('between 10 m missing and 30 m left over');
   expect(leftoverMass(spread(-30, -10), 'cm')).toBe('10 g to 30 g are missing');
+});
+
+test('YL1: what is needed and what is at hand are ranges too', () => {
+  expect(yarnLength(spread(310, 420), 'cm')).toBe('310 m to 420 m');
+  expect(yarnLength(spread(0, 0), 'cm')).toBe('0 m');
+  expect(yarnMass(spread(28.35, 56.7), 'in')).toBe('1 oz to 2 oz');
 });

@@ -11,6 +11,22 @@ const range = (print: (value: number) => string, { p5, p95 }: Spread): string =>
   return `${end(p5)} to ${end(p95)} left over`;
 };
 
+const between = (print: (value: number) => string, { p5, p95 }: Spread): string => {
+  const [low, high] = [print(p5), print(p95)];
+  return low === high ? low : `${low} to ${high}`;
+};
+
+/** `310 m to 420 m`, or yards where inches are shown. */
+export const yarnLength = (spread: Spread, units: Units): string =>
+  between(
+    (value) => formatYarnLength(metres(value), { unit: units === 'cm' ? 'm' : 'yd' }),
+    spread,
+  );
+
+/** The same as a mass. */
+export const yarnMass = (spread: Spread, units: Units): string =>
+  between((value) => formatMass(value, { unit: units === 'cm' ? 'g' : 'oz' }), spread);
+
 /** What is left over when done, or missing, as a length of yarn. */
 export const leftoverLength = (leftoverM: Spread, units: Units): string =>
   range(

@@ -1,4 +1,4 @@
-import type { SkeinAdvice } from '@dryflat/engine/fabric';
+import type { SkeinPlan } from '@dryflat/engine/routes';
 import {
   type Asked,
   type Good,
@@ -8,7 +8,7 @@ import {
 
 export interface YarnNow extends Asked {
   /** Null where no yarn at hand is known, and until the first answer. */
-  readonly advice: SkeinAdvice | null;
+  readonly advice: SkeinPlan | null;
   readonly orderBy: Extract<Good, { kind: 'yarn' }>['orderBy'];
 }
 

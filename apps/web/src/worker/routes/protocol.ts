@@ -1,5 +1,10 @@
-import type { SkeinAdvice } from '@dryflat/engine/fabric';
-import type { PaceForecast, Route, RoutesResult, SizeAtNeedle } from '@dryflat/engine/routes';
+import type {
+  PaceForecast,
+  Route,
+  RoutesResult,
+  SizeAtNeedle,
+  SkeinPlan,
+} from '@dryflat/engine/routes';
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
 
@@ -25,7 +30,7 @@ export type RoutesAnswer =
   | {
       readonly kind: 'yarn';
       readonly turn: number;
-      readonly advice: SkeinAdvice | null;
+      readonly advice: SkeinPlan | null;
       /** Last day to ask for more, and whether it is past; null where it need not be asked for. */
       readonly orderBy: { readonly day: string; readonly tooLate: boolean } | null;
     }
