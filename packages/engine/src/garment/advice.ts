@@ -1,8 +1,14 @@
 import { percentText, wholePercent } from '../stats/index.ts';
 import type { Millimetres } from '../units/index.ts';
 import type { Draws } from './draws.ts';
-import { type FitResult, type FitTarget, fitTargets, type Miss } from './fit.ts';
-import type { Advice, BestOnNeedle, ForecastQuestion, NeedleAdvice } from './forecast-types.ts';
+import { type FitResult, type FitTarget, fitTargets } from './fit.ts';
+import type {
+  Advice,
+  BestOnNeedle,
+  ForecastQuestion,
+  Miss,
+  NeedleAdvice,
+} from './forecast-types.ts';
 import type { Known } from './known.ts';
 import { nextNeedle, onNeedle } from './other-needle.ts';
 import { bestSize, type SizeScore, sizeScorer } from './size-choice.ts';

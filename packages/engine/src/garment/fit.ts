@@ -2,7 +2,7 @@ import type { ForecastState } from '../fabric/index.ts';
 import { quantilesInPlace } from '../stats/index.ts';
 import { mm } from '../units/index.ts';
 import type { Draws } from './draws.ts';
-import type { FitWanted, ForecastQuestion, LandmarkFit, Range } from './forecast-types.ts';
+import type { FitWanted, ForecastQuestion, LandmarkFit, Miss, Range } from './forecast-types.ts';
 import type { SizedMeasurement } from './size-model.ts';
 import { lengthsIn, type Passage } from './state-lengths.ts';
 
@@ -58,12 +58,6 @@ export const verdicts = (
   }
   return out;
 };
-
-/** The way in which a length misses what is wanted when it misses, and by how much its median lies beyond; 0 inside. */
-export interface Miss {
-  readonly side: 'small' | 'large';
-  readonly byMm: number;
-}
 
 /** The likelier side; of sides that are as likely, the one that the median lies nearer to. */
 export const missOf = (

@@ -1,7 +1,6 @@
 import type { Basis, Direction, ForecastState, Specimen } from '../fabric/index.ts';
 import type { Fibre, Stitch, Treatment } from '../textile/index.ts';
 import type { Grams, Millimetres } from '../units/index.ts';
-import type { Miss } from './fit.ts';
 import type { GarmentKind } from './kinds.ts';
 
 /** A measurement as the pattern asks for it, in one size after another. */
@@ -100,6 +99,12 @@ export interface MeasurementForecast {
   readonly pinnedMm: number | null;
   /** Ids of the bases that this number stands on, strongest first. */
   readonly standsOn: readonly string[];
+}
+
+/** The way in which a length misses what is wanted when it misses, and by how much its median lies beyond; 0 inside. */
+export interface Miss {
+  readonly side: 'small' | 'large';
+  readonly byMm: number;
 }
 
 export interface LandmarkFit {

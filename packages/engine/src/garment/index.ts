@@ -6,7 +6,6 @@ export {
   bounds,
   type FitTarget,
   fitTargets,
-  type Miss,
   missOf,
   rangeOf,
   share,
