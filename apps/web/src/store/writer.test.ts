@@ -99,6 +99,17 @@ test('V18: it tries again after growing pauses of at most four seconds, and at o
   expect(said.at(-1)).toBe('written');
 });
 
+test('V18: typing on while it fails does not make the pauses longer', async () => {
+  const { type, answer, waiting } = desk();
+  for (const text of ['a', 'ab', 'abc', 'abcd', 'abcde', 'abcdef']) {
+    type(text);
+    await answer('failed');
+  }
+  expect(waiting()).toBe(0);
+  await vi.advanceTimersByTimeAsync(100);
+  expect(waiting()).toBe(1);
+});
+
 test('V18: no space is told at once, and taken back once there is some', async () => {
   const { type, answer, said, writes, waiting } = desk();
   type('a');

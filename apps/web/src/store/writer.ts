@@ -28,7 +28,7 @@ export interface WriterParts {
   readonly tell: (standing: Standing) => void;
 }
 
-/** Milliseconds between tries: doubled each time. One that failed by chance is over before it is told. */
+/** Milliseconds between tries, doubled with each: one that failed by chance is over before it is told. */
 const FIRST_PAUSE = 100;
 /** No longer than she would wait for an answer. */
 const LONGEST_PAUSE = 4_000;
@@ -48,6 +48,7 @@ export const writer = ({ write, whole, tell }: WriterParts): Writer => {
   let wantsWhole = false;
   let underWay = 0;
   let refused = 0;
+  let rest = FIRST_PAUSE;
   let last: Outcome = 'written';
   let slow = false;
   let told: Standing = 'written';
@@ -91,6 +92,7 @@ export const writer = ({ write, whole, tell }: WriterParts): Writer => {
   };
   const acknowledge = (upTo: number, isWhole: boolean): void => {
     refused = 0;
+    rest = FIRST_PAUSE;
     if (isWhole) wantsWhole = typed > upTo;
     else unsafe = unsafe.slice(Math.max(0, upTo - safe));
     safe = Math.max(safe, upTo);
@@ -104,7 +106,11 @@ export const writer = ({ write, whole, tell }: WriterParts): Writer => {
   const next = (): void => {
     if (safe === typed || underWay > 0 || last === 'gone') return;
     if (last === 'written') send();
-    else pause = setTimeout(send, Math.min(LONGEST_PAUSE, FIRST_PAUSE * 2 ** (refused - 1)));
+    else
+      pause = setTimeout(() => {
+        rest = Math.min(LONGEST_PAUSE, 2 * rest);
+        send();
+      }, rest);
   };
   const sendIf = (may: boolean): void => {
     if (may && safe < typed && last !== 'gone' && !stopped) send();
