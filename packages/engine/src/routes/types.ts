@@ -147,7 +147,7 @@ export interface PieceRows {
   readonly ripTo: RipTo | null;
   /** In the order of knitting. */
   readonly stretches: readonly RowStretch[];
-  /** Stitches wider than planned up to the underarm; negative is narrower. */
+  /** Stitches wider than planned up to the underarm, all copies together; negative is narrower. */
   readonly wider: number;
 }
 

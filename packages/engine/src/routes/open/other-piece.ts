@@ -51,8 +51,12 @@ const girths = (bench: Bench, aim: Aim): { stitches: number; byMm: number; makes
   return { stitches, byMm, makes: girthsBy(bench, byMm) };
 };
 
-const wideWords = (stitches: number): string =>
-  `${Math.abs(stitches)} stitches ${stitches > 0 ? 'wider' : 'narrower'}`;
+const eachOf = ({ name, copies }: KnitPiece): string =>
+  copies === 2 ? `each ${name}` : `the ${name}`;
+const allOf = ({ name, copies }: KnitPiece): string =>
+  copies === 2 ? `the ${name}s` : `the ${name}`;
+const wideWords = ({ copies }: KnitPiece, stitches: number): string =>
+  `${Math.abs(stitches) / copies} stitches ${stitches > 0 ? 'wider' : 'narrower'}`;
 
 type Half = Omit<Draft, 'luck' | 'judged'>;
 
@@ -68,15 +72,15 @@ const drafted = (
     makes,
     counts: [
       {
-        what: `stitches ${more ? 'more' : 'fewer'} in the ${fresh.name}`,
-        count: Math.abs(stitches),
+        what: `stitches ${more ? 'more' : 'fewer'} in ${eachOf(fresh)}`,
+        count: Math.abs(stitches) / fresh.copies,
       },
     ],
     reasons: [
       `The ${spoken(aim.fit.landmark)} as planned comes out in range with ${percentText(aim.fit.chance)}.`,
       more
-        ? `Half of these stitches are bound off at each underarm; each side seam lies ${mmToken(byMm / 4)} towards the ${kept.name}.`
-        : `Each side seam lies ${mmToken(-byMm / 4)} towards the ${fresh.name}.`,
+        ? `Half of these stitches are bound off at each underarm; each side seam lies ${mmToken(byMm / 4)} towards ${allOf(kept)}.`
+        : `Each side seam lies ${mmToken(-byMm / 4)} towards ${allOf(fresh)}.`,
     ],
   };
 };
@@ -95,7 +99,7 @@ const wider = (bench: Bench, halves: Halves, aim: Aim): Draft => {
     judged: bench.own,
     ...draft,
     id: `${draft.kind}:${fresh.name}`,
-    name: `Keep the ${kept.name}, and knit the ${fresh.name} ${wideWords(stitches)} than planned`,
+    name: `Keep ${allOf(kept)}, and knit ${eachOf(fresh)} ${wideWords(fresh, stitches)} than planned`,
     knitting: knittingOf({ pieces }),
     steps: rowSteps(bench, { part: 'body', pieces: own }),
     work: widened(bench, finishing(bench, plannedMat(bench.forecast)), halves, stitches),
@@ -119,7 +123,7 @@ const widerAndLong = (bench: Bench, halves: Halves, aim: Aim): Draft[] => {
       judged: bench.own,
       ...draft,
       id: `${draft.kind}:${fresh.name}:length`,
-      name: `${rowsName(bench, told)}; knit the ${fresh.name} so too, ${wideWords(stitches)}`,
+      name: `${rowsName(bench, told)}; knit ${eachOf(fresh)} so too, ${wideWords(fresh, stitches)}`,
       makes,
       knitting: knittingOf({ pieces }),
       counts: [...(draft.counts ?? []), ...rowCounts({ pieces })],

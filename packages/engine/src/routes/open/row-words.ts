@@ -90,7 +90,7 @@ const ripText = (bench: Bench, part: PartName, rows: PieceRows): string[] => {
 };
 
 const topText = (bench: Bench, { rows, by }: RowStretch): string => {
-  const where = isYoked(bench) ? 'Knit the yoke' : 'From there to the shoulder knit';
+  const where = isYoked(bench) ? 'For the yoke knit' : 'From there to the shoulder knit';
   return rows === null ? `${where} ${than(by)}.` : `${where} ${rowsWord(rows)}, ${than(by)}.`;
 };
 
@@ -114,11 +114,12 @@ const stretchText = (
     : `${on} to ${ripTo?.row == null ? fromCastOn(bench, rows) : `row ${rows}`} and ${begin} there${shift}.`;
 };
 
-const widerText = ({ wider }: PieceRows): string[] => {
+/** Both underarms are shared out, whether over one piece or over two that open. */
+const widerText = ({ wider, copies }: PieceRows): string[] => {
   if (wider === 0) return [];
   const [many, word] = [Math.abs(wider), moreWord(wider)];
   return [
-    `Cast on ${many} stitches ${word} than planned, and bind off ${many / 2} ${word} at each underarm.`,
+    `Cast on ${many / copies} stitches ${word} than planned${copies === 2 ? ' for each' : ''}, and bind off ${many / 2} ${word} at ${copies === 2 ? 'its' : 'each'} underarm.`,
   ];
 };
 
