@@ -3,7 +3,7 @@ import { benchHere, openExample } from './harness.ts';
 
 const here = benchHere();
 
-it('V17: a calculation that never ends can be stopped, says so, and begins again with a change', async () => {
+it('V23: a calculation that never ends can be stopped, says so, and begins again with a change', async () => {
   const page = await here.open({ serviceWorkers: 'block' });
   let endless = true;
   await page.route(/forecast\.worker-.*\.js$/, async (route) => {

@@ -50,7 +50,7 @@ test('V16: a worker that dies is told and replaced at the next question', () => 
   expect(made[1]?.asked[0]?.turn).toBe(2);
 });
 
-test('V17: a calculation that a newer question finds at work for long is ended with its worker', () => {
+test('V23: a calculation that a newer question finds at work for long is ended with its worker', () => {
   vi.useFakeTimers();
   const { made, told, asks } = bench();
   asks.ask(record);
@@ -67,7 +67,7 @@ test('V17: a calculation that a newer question finds at work for long is ended w
   vi.useRealTimers();
 });
 
-test('V17: what has been at work for long can be stopped, says so, and begins again when asked', () => {
+test('V23: what has been at work for long can be stopped, says so, and begins again when asked', () => {
   vi.useFakeTimers();
   const { made, told, asks } = bench();
   asks.ask(record);
