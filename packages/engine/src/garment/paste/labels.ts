@@ -27,11 +27,16 @@ function listsSizes(line: string): boolean {
 export const namesSizes = (name: string): boolean =>
   (SIZES.test(name) && !/\bto fit\b/i.test(name)) || listsSizes(name);
 
+/** `One size` is one label. */
+const NOWHERE = /(?!)/;
+
 /** What parts the labels of a line: brackets and commas; without them slashes, dashes or spaces. */
 function separatorOf(plain: string): RegExp {
   if (/[()[\]{},;]/.test(plain)) return /[()[\]{},;:|]/;
   if (/[/|:]/.test(plain)) return /[/|:]/;
-  return /\s-+\s/.test(plain) ? /-/ : /\s/;
+  if (/\s-+\s/.test(plain)) return /-/;
+  const words = plain.split(/\s+/).filter((word) => word !== '');
+  return words.every((word) => isLetterSize(word) || /\d/.test(word)) ? /\s/ : NOWHERE;
 }
 
 /** Words after the labels that say what they count. */

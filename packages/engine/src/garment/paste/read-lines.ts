@@ -33,9 +33,12 @@ function labelsStart({ plain }: Source): number {
 /** `12 (14, 16)` below a heading that says `Sizes` and no more. */
 const BARE_LABELS = /^[^\p{L}\d]*\d[\d\s()[\]{},;:/|-]*$/u;
 
+/** `Size US 5 needles`, `Finished size: 60 in wide`. */
+const NO_LABELS = /\b(?:needles?|wide|deep|long|tall)\b/i;
+
 /** Is it a list of sizes, rather than a sentence about some of them, such as `Size 3 only: …`? */
 function listsLabels(source: Source): boolean {
-  if (isInstruction(source.plain) || /\bneedles?\b/i.test(source.plain)) return false;
+  if (isInstruction(source.plain) || NO_LABELS.test(source.plain)) return false;
   const { labels } = readLabels(cut(source, labelsStart(source)));
   return labels.every(({ text }) => /\d/.test(text) || text.split(/\s+/).length < 3);
 }

@@ -163,6 +163,7 @@ const SHAPES: Shape[] = [
   ],
   ['S (M, L)\nChest 34 (38, 42) in', 'S M L', [['Chest', 'chest', 'ask', { in: CHEST }]]],
   ['Size  S  M  L\nchest in  34  38  42', 'S M L', [['chest', 'chest', 'ask', { in: CHEST }]]],
+  ['Size: One size\nChest: 86 cm', 'One size', [['Chest', 'chest', 'ask', { cm: cm(86) }]]],
   ['Chest | 86 | 96 | 106 cm', '1 2 3', [['Chest', 'chest', 'ask', { cm: CHEST_CM }]]],
 ];
 
@@ -215,4 +216,16 @@ test.each([
 test('P4: a body measurement is not taken for one of the garment', () => {
   const { rows } = readSizeTable('To fit chest: 32 (36) in\nFinished chest: 36 (40) in');
   expect(rows.map((row) => row.measures)).toEqual(['body', 'garment']);
+});
+
+test('P1: a finished size in words is no list of sizes', () => {
+  const { sizesFrom, rows } = readSizeTable('Finished size: 60 in wide and 30 in deep');
+  expect(sizesFrom).toBe('counted');
+  expect(rows.map(({ cells }) => numbers(cells))).toEqual([[1524]]);
+});
+
+test('P1: sizes may stand on the line below their heading', () => {
+  const { sizes, sizesFrom, rows } = readSizeTable('Sizes\n1 (2, 3)\nChest: 86 (96, 106) cm');
+  expect([sizesFrom, ...sizes]).toEqual(['text', '1', '2', '3']);
+  expect(rows.map(({ name }) => name)).toEqual(['Chest']);
 });

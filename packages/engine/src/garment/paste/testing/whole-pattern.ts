@@ -62,7 +62,7 @@ const perSize = (first: number): string =>
 
 /**
  * A whole pattern of our own making, of so many characters, the same every time: a head with its sizes,
- * ten lines of measurements, one gauge, and instructions to the end.
+ * nine lines of measurements, one gauge, and instructions to the end.
  */
 export const wholePattern = (length: number): string => {
   let text = HEAD;
@@ -75,6 +75,14 @@ export const wholePattern = (length: number): string => {
 };
 
 /** Names of the measurements that it holds, in order; the first is of the body. */
-export const WHOLE_PATTERN_NAMES = HEAD.split('\n')
-  .filter((line) => /^(?:To fit|Chest|Length|Yoke|Upper|Cuff|Sleeve|Rib) .*: /.test(line))
-  .map((line) => line.slice(0, line.indexOf(':')));
+export const WHOLE_PATTERN_NAMES = [
+  'To fit bust',
+  'Chest circumference',
+  'Length, hem to shoulder',
+  'Length to underarm',
+  'Yoke depth',
+  'Upper arm, around',
+  'Cuff',
+  'Sleeve length',
+  'Rib depth',
+];
