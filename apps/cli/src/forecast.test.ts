@@ -142,6 +142,12 @@ describe('what only the knitter can say', () => {
     expect(ran.out.replace(/\s+/g, ' ')).toContain(LEFT_OUT);
   });
 
+  it('C22: counts say that a size which was left out is assumed, not that the pattern gives none', () => {
+    const ran = dryflat(['counts', '-'], { input: noSpan }).out.replace(/\s+/g, ' ');
+    expect(ran).toContain('"Chest, buttoned" is left out, as nobody has said whether it is flat');
+    expect(ran).not.toContain('The pattern gives no chest');
+  });
+
   it('C22: without a size each is told with its chance and its numbers; with --size one of them', () => {
     const ran = dryflat(['forecast', '-', '--json'], { input: noSize });
     expect(ran).toMatchObject({ code: 0, err: '' });

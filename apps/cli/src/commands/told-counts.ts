@@ -20,7 +20,7 @@ import {
   outlineSizes,
 } from '@dryflat/engine/garment';
 import { type Fault, fail, mm, ok, type Result } from '@dryflat/engine/units';
-import { askForecast, type GarmentRecord, type Instruction } from '@dryflat/record';
+import { askForecast, awaitsSpan, type GarmentRecord, type Instruction } from '@dryflat/record';
 
 /** A piece, or the leg or the foot of a sock. */
 export interface ToldPart {
@@ -138,10 +138,22 @@ const noSuchPiece = (given: string, names: readonly string[]): Fault => ({
   mend: `Choose one of ${[...new Set(names)].join(', ')}.`,
 });
 
-const assumedTexts = ({ assumed, notices }: ReturnType<typeof outlineOf>) => [
+/** Why a size is none of the pattern's. */
+const missing = ({ pattern }: GarmentRecord, landmark: string): string => {
+  const name = findLandmark(landmark)?.name.us ?? landmark;
+  const open = pattern.measurements.find((row) => row.landmark === landmark && awaitsSpan(row));
+  return open === undefined
+    ? `The pattern gives no ${name}`
+    : `"${open.name}" is left out, as nobody has said whether it is flat or around`;
+};
+
+const assumedTexts = (
+  record: GarmentRecord,
+  { assumed, notices }: ReturnType<typeof outlineOf>,
+) => [
   ...assumed.map(({ landmark, mm: size, why }) => ({
     code: 'size-assumed',
-    text: `The pattern gives no ${findLandmark(landmark)?.name.us ?? landmark}: {mm:${size.toFixed(1)}} is assumed, ${why}.`,
+    text: `${missing(record, landmark)}: {mm:${size.toFixed(1)}} is assumed, ${why}.`,
   })),
   ...notices.map(({ code, text }) => ({ code, text })),
 ];
@@ -176,6 +188,6 @@ export const tellCounts = (record: GarmentRecord, only: string | undefined): Res
     texts: texts
       .filter(({ piece }) => wanted(piece))
       .map((each) => textOf(each, theirs, mine, repeat)),
-    notices: [...assumedTexts(outline), ...(buttons ? [buttons] : [])],
+    notices: [...assumedTexts(record, outline), ...(buttons ? [buttons] : [])],
   });
 };
