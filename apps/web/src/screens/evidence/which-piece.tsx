@@ -19,6 +19,7 @@ export const WhichPiece = ({ specimen, edits }: { specimen: Specimen; edits: Spe
       {pieces.length > 1 && (
         <Select
           label="Which piece it is of"
+          hint={piece === undefined && 'Taken for the back until you say.'}
           value={piece?.name ?? null}
           onChange={(name) =>
             edits.edit((draft) => {

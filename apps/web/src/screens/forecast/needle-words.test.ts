@@ -19,10 +19,10 @@ const said = (needle: Advice['needle'], chances: readonly number[], sizes = 8): 
 
 test('R18: what is said of needles has its chances beside it', () => {
   expect(said('keep', [0.3, 0.41, 0.44])).toBe(
-    'Needle: keep it. The best chance that all fits: on this one 41 % (size 3), one size smaller 30 % (size 2), one size larger 44 % (size 4).',
+    'Needle: keep it. Begun afresh, the best chance that all fits is 41 % on this one (size 3), 30 % one size smaller (size 2), 44 % one size larger (size 4).',
   );
   expect(said('larger', [0.1, 0.2, 0.3], 1)).toBe(
-    'Needle: one size larger would help. Swatch on it before you begin. The best chance that all fits: on this one 20 %, one size smaller 10 %, one size larger 30 %.',
+    'Needle: one size larger would help. Swatch on it before you begin. Begun afresh, the best chance that all fits is 20 % on this one, 10 % one size smaller, 30 % one size larger.',
   );
 });
 

@@ -17,13 +17,13 @@ const WAYS: Readonly<Record<BestOnNeedle['way'], string>> = {
 };
 
 const figure = ({ way, size, chanceAll }: BestOnNeedle, one: boolean): string =>
-  `${WAYS[way]} ${chancePercent(chanceAll)}${one ? '' : ` (${sizeWords(size)})`}`;
+  `${chancePercent(chanceAll)} ${WAYS[way]}${one ? '' : ` (${sizeWords(size)})`}`;
 
 /** Which needle would help, with the chances that say so: those of the table of sizes and needles. */
 export const needleWords = ({ needle, needles }: Advice, sizes: number): string => {
   if (needle === 'no-evidence' || needles.length < 2) return SAYS[needle];
   const all = [...needles].sort((a, b) => Number(b.way === 'own') - Number(a.way === 'own'));
-  return `${SAYS[needle]} The best chance that all fits: ${all.map((each) => figure(each, sizes === 1)).join(', ')}.`;
+  return `${SAYS[needle]} Begun afresh, the best chance that all fits is ${all.map((each) => figure(each, sizes === 1)).join(', ')}.`;
 };
 
 /** Whether nothing on another needle is shown with more than on this one. */

@@ -1,10 +1,13 @@
 import type { RoutesResult } from '@dryflat/engine/routes';
 import { useState } from 'react';
 import { Card } from '../../kit/index.ts';
+import { garmentHash } from '../../shell/hash.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
+import { assumedOf } from '../result/assumed.ts';
 import { useSentences } from '../result/craft-sentence.ts';
 import { MendList } from '../result/mend-list.tsx';
+import { PLACE_LABELS } from '../result/mend-place.ts';
 import { Told } from '../result/told.tsx';
 import { Comparison } from './comparison.tsx';
 import { LeftOut } from './left-out.tsx';
@@ -57,6 +60,11 @@ const Routes = ({ now }: { now: RoutesNow }) => {
             ? 'Working them out again…'
             : `Working the routes out: ${arriving.length} so far…`)}
       </p>
+      {assumedOf(record, 'progress').map((each) => (
+        <p key={each} className="df-soft">
+          {each} <a href={garmentHash(record.id, 'pace')}>Say it under {PLACE_LABELS.pace}</a>
+        </p>
+      ))}
       <Comparison routes={shown} ordered={result !== null} why={why} onOpen={setOpen} />
       {route && (
         <RouteSheet

@@ -60,8 +60,8 @@ const Advice = ({ at, advice }: { at: YarnNow; advice: SkeinPlan }) => {
         </div>
       </dl>
       <Buy at={at} advice={advice} />
-      <KnitSoFar asks={advice.asksProgress} />
       {lots.kind !== 'no-lots' && <p>{lots.sentence}</p>}
+      <KnitSoFar asks={advice.asksProgress} />
       <Disclosure title="What it stands on">
         <BasisList bases={bases} ids={[...new Set(bases.map(({ id }) => id))]} />
       </Disclosure>

@@ -176,7 +176,7 @@ const ripWidth = (bench: Bench, part: PartName, all: readonly Recounted[]): Draf
   return draft(bench, {
     id: `rip-width:${part}`,
     kind: 'rip-width',
-    name: `Rip the ${partWord(bench, part)} down to row ${row} and work ${change}, to ${count} stitches around the ${spoken(aim.fit.landmark)}`,
+    name: `Rip the ${partWord(bench, part)} down to ${ribbing > 0 ? `row ${row}` : 'its first row'} and work ${change}, to ${count} stitches around the ${spoken(aim.fit.landmark)}`,
     makes,
     work: knitOn(bench, makes, part, staysOf(bench, ripTo)),
     knitting: knittingOf({ pieces, stitches }),

@@ -45,6 +45,7 @@ const who = (bench: Bench, part: PartName, pieces: readonly PieceRows[]): string
 
 /** `row 105`, `6 rows below where the crown begins`. */
 const placeOf = (bench: Bench, part: PartName, { row, mark, below }: RipTo): string => {
+  if (mark === 'cast-on') return 'the first row';
   if (row !== null) return `row ${row}`;
   const what = begunAt(bench, part, mark);
   const place =
@@ -81,7 +82,10 @@ const ripText = (bench: Bench, part: PartName, rows: PieceRows): string[] => {
   const { ripTo, copies, piece } = rows;
   if (ripTo === null) return [];
   if (ripTo.mark === 'cast-on' && ripTo.row === 0) return ['Rip all of it and cast on again.'];
-  const place = ripTo.row === null ? placeOf(bench, part, ripTo) : fromCastOn(bench, ripTo.row);
+  const place =
+    ripTo.row === null || ripTo.mark === 'cast-on'
+      ? placeOf(bench, part, ripTo)
+      : fromCastOn(bench, ripTo.row);
   return [
     copies === 2
       ? `Rip down to ${place} each ${piece} that is beyond it.`
@@ -136,7 +140,9 @@ export const rowSteps = (
   between: readonly string[] = [],
 ): string[] => {
   const told = new Map<string, string[]>();
-  for (const rows of pieces) {
+  // What is ripped comes first.
+  const inOrder = [...pieces].sort((a, b) => Number(a.ripTo === null) - Number(b.ripTo === null));
+  for (const rows of inOrder) {
     const said = [
       ...ripText(bench, part, rows),
       ...widerText(rows),
