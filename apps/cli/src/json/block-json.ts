@@ -1,4 +1,4 @@
-import type { BlockPlan, PiecePlan } from '@dryflat/engine/blocking';
+import type { BlockPlan, OrderTried, PiecePlan } from '@dryflat/engine/blocking';
 import type { Range } from '@dryflat/engine/garment';
 import type { GarmentRecord } from '@dryflat/record';
 import { inUnits, type Units } from '../faults.ts';
@@ -49,6 +49,16 @@ const measurements = (plan: PiecePlan) =>
     within: each.within,
   }));
 
+const order = (tried: OrderTried | null) =>
+  tried === null
+    ? null
+    : {
+        way: tried.way,
+        highestPullN: fine(tried.highestPullN),
+        slipped: tried.slipped,
+        lowerEdgeRisesMm: length(tried.lowerEdgeRisesMm),
+      };
+
 const piece = (plan: PiecePlan, said: (text: string) => string) => ({
   name: plan.name,
   layers: plan.layers,
@@ -65,7 +75,7 @@ const piece = (plan: PiecePlan, said: (text: string) => string) => ({
     gaps: plan.scallopMm.gaps.map(({ from, to, mm }) => ({ from, to, mm: length(mm) })),
   },
   couldNot: plan.couldNot.map(({ what, why }) => ({ what: said(what), why: said(why) })),
-  movedPins: plan.movedPins,
+  orders: { planned: order(plan.orders.planned), other: order(plan.orders.other) },
   moreStock: plan.moreStock.map(({ what, gains }) => ({ what, gains: said(gains) })),
   gentler: plan.gentler.map((each) => ({
     share: fine(each.share),

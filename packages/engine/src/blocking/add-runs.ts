@@ -14,7 +14,12 @@ export const wayBetween = ({ sheet }: PinState, a: number, b: number): number =>
 const addWire = (state: PinState, gap: Gap, supplies: Supplies): boolean => {
   const wire = supplies.wireFor(distance(state.targets[gap.from]!, state.targets[gap.to]!));
   if (wire === null) return false;
-  state.runs.push({ kind: 'wire', nodes: withEnds(gap), lengthMm: wire.lengthMm });
+  state.runs.push({
+    kind: 'wire',
+    nodes: withEnds(gap),
+    ...wire,
+    most: state.mostPull * wire.pins,
+  });
   return true;
 };
 
@@ -39,7 +44,7 @@ const addComb = (state: PinState, gap: Gap, middle: number, length: number): boo
   );
   if (nodes.length < 2) return false;
   for (const k of nodes) state.targets[k] = shouldLie(state, gap.from, gap.to, k);
-  state.runs.push({ kind: 'comb', nodes, lengthMm: length });
+  state.runs.push({ kind: 'comb', nodes, lengthMm: length, pins: 1, most: state.mostPull });
   return true;
 };
 

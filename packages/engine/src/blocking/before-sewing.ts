@@ -15,17 +15,19 @@ export const isSewn = ({ layers, edges }: PieceToBlock): boolean =>
 
 /** What the same pins, at the places wanted, would bring before the piece is sewn; null where it is not or nothing is left to spend. */
 export const beforeSewing = (
-  { sheet, startTargets, pins, runs }: PinState,
+  state: PinState,
   rulers: readonly Ruler[],
   nodes: number,
 ): { reached: { name: string; mm: number }[]; iterations: number } | null => {
+  const { sheet, startTargets, runs } = state;
   const { piece } = sheet;
   if (!isSewn(piece) || !sheet.effort.goOn()) return null;
   const edges = piece.edges.map((kind) => UNSEWN[kind] ?? kind);
   const opened = openSheet({ ...piece, layers: 1, edges }, nodes, sheet.effort);
   if (!opened.ok) return null;
   const { ring } = opened.value;
-  const eq = solveWith(opened.value, fixingOf(opened.value, startTargets, pins, runs).constraints);
+  const { constraints } = fixingOf(opened.value, startTargets, state.bearing(), runs);
+  const eq = solveWith(opened.value, constraints);
   const reached = rulers.map((ruler) => ({
     name: ruler.dimension.name,
     mm: measured(ruler, ring, eq.points),

@@ -1,6 +1,7 @@
 import type { SafeOrigin, SafeStretch } from '../fabric/index.ts';
 import type { Standing } from './choose-pins.ts';
 import type { Gap } from './gaps.ts';
+import { MOST_PULL } from './hand-pull.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import type { PinState, Shortfall } from './pin-state.ts';
 import type { BlockQuestion, CouldNot, EdgeKind } from './types.ts';
@@ -20,7 +21,7 @@ const EDGE_WORDS: Readonly<Record<EdgeKind, string>> = {
 };
 
 /** What was at its limit, in words. */
-export const limitWords = (state: PinState, { by }: Shortfall): string => {
+export const limitWords = (state: PinState, { ring, by }: Shortfall): string => {
   const { fabric } = state.sheet.piece;
   if (by.kind === 'cord')
     return `the ${EDGE_WORDS[state.sheet.cordKinds[by.cord] ?? 'open']} is stretched out and holds the fabric beside it`;
@@ -31,6 +32,8 @@ export const limitWords = (state: PinState, { by }: Shortfall): string => {
         : (['lengthwise, along its columns of stitches', fabric.constants.length.limit] as const);
     return `the fabric is stretched out ${along}: it ends at about ${percent(limit)} over its rest`;
   }
+  if (by.kind === 'pull')
+    return `a pin in the ${EDGE_WORDS[state.sheet.ring[ring]!.kind]} would have to bear more than ${state.mostPull} N${state.mostPull === MOST_PULL ? ', which is taken to be what a hand gives: the weight of half a kilogram' : ''}`;
   return 'no further stretch was found in which the fabric comes to rest';
 };
 

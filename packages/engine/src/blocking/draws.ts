@@ -1,4 +1,4 @@
-import { ROUGH, solveWith } from './lie.ts';
+import { solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import { type Draw, drawnSheet, type PieceSheet } from './piece-sheet.ts';
 import type { PinState } from './pin-state.ts';
@@ -63,7 +63,7 @@ export const dimensionsDrawn = (
     if (draw.give === 1 || sure || !goOn() || !sheet.effort.goOn()) return plain;
     const made = drawnSheet(sheet, draw);
     if (!made.ok) return plain;
-    const eq = solveWith(made.value, state.fixing.constraints, ROUGH);
+    const eq = solveWith(made.value, state.fixing.constraints);
     iterations += eq.iterations;
     return rulers.map((ruler) => ({
       rest: restOf(ruler),

@@ -20,10 +20,10 @@ export const PART_WORDS: Readonly<Record<PlanPart, string>> = {
 
 /**
  * What the plan of one piece may cost: evaluations of its whole sheet, that is the forces and the
- * stiffness of every triangle worked out once. A sweater back takes some 600; a few thousand are a few
- * seconds on the mesh that is usual.
+ * stiffness of every triangle worked out once. A sweater back takes some 300; one takes a millisecond on the
+ * mesh that is usual, and nobody waits for longer than a few seconds.
  */
-export const MOST_EVALUATIONS = 8000;
+export const MOST_EVALUATIONS = 4500;
 
 /** Share of it that may be spent when a part ends. What is left after the last ends what has begun. */
 const UNTIL: Readonly<Record<PlanPart, number>> = {
@@ -40,6 +40,8 @@ const UNTIL: Readonly<Record<PlanPart, number>> = {
 export class Effort {
   readonly most: number;
   spent = 0;
+  /** Nodes of the whole sheet; one with fewer counts by as much less. 0: any sheet counts as whole. */
+  whole = 0;
   /** Parts that had to end before they were done. */
   readonly cutShort = new Set<PlanPart>();
   private part: PlanPart = 'pins';
@@ -52,9 +54,17 @@ export class Effort {
     this.part = part;
   }
 
-  /** Whether the part may go on once `more` is spent; where it may not, that is kept. */
-  goOn(more = 0): boolean {
-    const may = this.spent + more < UNTIL[this.part] * this.most;
+  private costOf(evaluations: number, nodes: number): number {
+    return this.whole > 0 ? (evaluations * nodes) / this.whole : evaluations;
+  }
+
+  spend(evaluations: number, nodes: number): void {
+    this.spent += this.costOf(evaluations, nodes);
+  }
+
+  /** Whether the part may go on once more evaluations are spent; where it may not, that is kept. */
+  goOn(evaluations = 0, nodes = 0): boolean {
+    const may = this.spent + this.costOf(evaluations, nodes) < UNTIL[this.part] * this.most;
     if (!may) this.cutShort.add(this.part);
     return may;
   }

@@ -200,7 +200,12 @@ const stockFaults = (stock: Stock): Fault[] => {
   ];
 };
 
-const boardFaults = ({ mat, maxStretch, scallopToleranceMm }: BlockQuestion): Fault[] => {
+const boardFaults = ({
+  mat,
+  maxStretch,
+  mostPullN,
+  scallopToleranceMm,
+}: BlockQuestion): Fault[] => {
   const faults: Fault[] = [];
   if (!(mat.widthMm > 0 && mat.heightMm > 0 && mat.widthMm <= LARGEST && mat.heightMm <= LARGEST))
     faults.push(
@@ -230,6 +235,16 @@ const boardFaults = ({ mat, maxStretch, scallopToleranceMm }: BlockQuestion): Fa
         maxStretch,
         'This is no stretch',
         'Give a share above 0: 0.05 is 5 %.',
+      ),
+    );
+  if (mostPullN !== undefined && !(mostPullN > 0 && Number.isFinite(mostPullN)))
+    faults.push(
+      fault(
+        'pull',
+        'mostPullN',
+        mostPullN,
+        'This is no pull of a pin',
+        'Give N above 0: a hand gives about 5.',
       ),
     );
   if (

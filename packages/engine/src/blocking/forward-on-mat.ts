@@ -1,7 +1,8 @@
 import { fail, ok, type Result } from '../units/index.ts';
 import { Effort } from './effort.ts';
+import { EVER_PULLED } from './hand-pull.ts';
 import { type HeldThing, heldOnMat, middlesOf, placesHeld } from './held-on-mat.ts';
-import { ROUGH, solveWith } from './lie.ts';
+import { solveWith } from './lie.ts';
 import type { InMat } from './mat-types.ts';
 import { measured, type Ruler, rulersOf } from './measure.ts';
 import { layThrough } from './on-mat.ts';
@@ -9,6 +10,7 @@ import { otherPiece, type PieceFactors, scaledAbout } from './other-piece.ts';
 import { openSheet, otherSheet, type PieceSheet } from './piece-sheet.ts';
 import { fixingOf } from './pin-state.ts';
 import { middleOf } from './plane.ts';
+import { pullOn } from './pull-on.ts';
 import { MAT_FRICTION } from './rehearsal.ts';
 import type { PieceToBlock } from './types.ts';
 
@@ -31,23 +33,6 @@ export interface MatModel {
   readonly foretell: (factors: PieceFactors, steps: readonly number[]) => Foretold[] | null;
 }
 
-/** Sum of what the constraints of a thing bear. */
-const pullAt = (
-  { run, nodes }: HeldThing,
-  of: readonly number[],
-  reactions: Float64Array,
-): number => {
-  const own = run?.kind === 'wire' ? nodes.slice(1, -1) : nodes;
-  let [x, y] = [0, 0];
-  for (const k of own) {
-    const at = of.indexOf(k);
-    if (at < 0) continue;
-    x += reactions[2 * at]!;
-    y += reactions[2 * at + 1]!;
-  }
-  return Math.hypot(x, y);
-};
-
 /** Laid flat where its own places are nearest to those on the mat, and held there by friction until pulled. */
 const heldOf = (sheet: PieceSheet, inMat: readonly InMat[]): HeldThing[] => {
   const rest = sheet.ring.map((node) => node.rest);
@@ -69,7 +54,7 @@ export const matModel = (
   // A fabric that is slow to settle ends at a bound like any plan.
   const effort = new Effort();
   const through = inMat.flatMap(({ on }) => [on.from, on.to]);
-  const opened = openSheet(piece, nodes, effort, 0, through);
+  const opened = openSheet(piece, nodes, effort, {}, through);
   if (!opened.ok) return opened;
   const sheet = opened.value;
   const held = inMat.length === 0 ? [] : heldOf(sheet, inMat);
@@ -86,14 +71,16 @@ export const matModel = (
       if (!goOn()) return null;
       const now = held.slice(0, count);
       const pins = now.filter(({ run }) => run === null).map(({ nodes: [k] }) => k!);
+      const bearing = new Map(pins.map((k) => [k, EVER_PULLED]));
       const runs = now.flatMap(({ run }) => (run === null ? [] : [run]));
-      const { constraints, of } = fixingOf(sheet, targets, new Set(pins), runs);
-      const eq = solveWith(made.value, constraints, ROUGH);
+      const { constraints, of } = fixingOf(sheet, targets, bearing, runs);
+      const eq = solveWith(made.value, constraints);
+      const last = now.at(-1)!;
       found.push({
         lengths: rulers.map((ruler) =>
           measured(ruler, sheet.ring, eq.points, [factors.width, factors.length]),
         ),
-        pull: pullAt(now.at(-1)!, of, eq.reactions),
+        pull: pullOn({ kind: last.run?.kind ?? 'pin', nodes: last.nodes }, of, eq.reactions),
       });
     }
     return found;

@@ -33,7 +33,7 @@ export const shouldLie = (state: PinState, from: number, to: number, k: number):
   const whole = way(to) || around;
   const share = way(k) / whole;
   const off = (i: number): Point => {
-    const [t, w] = [state.targets[i]!, state.startTargets[i]!];
+    const [t, w] = [state.stands(i), state.startTargets[i]!];
     return { x: t.x - w.x, y: t.y - w.y };
   };
   const moved = between(off(from), off(to), share);

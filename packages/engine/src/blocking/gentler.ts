@@ -1,5 +1,5 @@
 import type { Constraints } from '../membrane/index.ts';
-import { ROUGH, solveWith } from './lie.ts';
+import { solveWith } from './lie.ts';
 import { measured, type Ruler, restOf } from './measure.ts';
 import type { PinState } from './pin-state.ts';
 import type { Gentler } from './types.ts';
@@ -16,9 +16,10 @@ const eased = ({ sheet, fixing }: PinState, share: number): Constraints => {
   const { pins, slides } = fixing.constraints;
   return {
     held: [],
-    pins: pins.map(({ node, x, y }) => {
+    pins: pins.map((pin) => {
+      const { node, x, y } = pin;
       const from = rest.get(node)!;
-      return { node, x: from.x + share * (x - from.x), y: from.y + share * (y - from.y) };
+      return { ...pin, x: from.x + share * (x - from.x), y: from.y + share * (y - from.y) };
     }),
     slides: slides.map((slide) => {
       const ease = (x: number, y: number) => {
@@ -29,7 +30,7 @@ const eased = ({ sheet, fixing }: PinState, share: number): Constraints => {
       const foot = footOf(slide, rest.get(slide.node)!);
       const [ax, ay] = ease(slide.ax, slide.ay);
       const [bx, by] = ease(slide.bx, slide.by);
-      return { node: slide.node, ax, ay, bx, by };
+      return { ...slide, ax, ay, bx, by };
     }),
   };
 };
@@ -76,7 +77,7 @@ export const gentlerOf = (
   const gentler = [full];
   for (const share of shares.sort((a, b) => b - a)) {
     if (!goOn() || !state.sheet.effort.goOn()) break;
-    const eq = solveWith(state.sheet, eased(state, share), ROUGH);
+    const eq = solveWith(state.sheet, eased(state, share));
     iterations += eq.iterations;
     gentler.push(summary(share, limit, rulers, lengths(eq.points)));
   }

@@ -1,10 +1,12 @@
 import type { Point } from '../garment/index.ts';
+import { EVER_PULLED } from './hand-pull.ts';
 import type { InMat } from './mat-types.ts';
 import type { OnMat } from './on-mat.ts';
 import { placeOn, runsAsRing } from './outline-span.ts';
 import type { PieceSheet } from './piece-sheet.ts';
 import { between, distance } from './plane.ts';
 import type { Run } from './run.ts';
+import { pinsForWire } from './supplies.ts';
 import type { OutlineSpan } from './types.ts';
 
 /** One thing in the mat as the ring of a sheet has it. */
@@ -78,14 +80,19 @@ export const heldOnMat = (
       const [node] = nodes as [number];
       return { thing, nodes: [node], places: [pinPlace(sheet, lay, thing, node)], run: null };
     }
+    const places = runPlaces(wanted, lay, thing, nodes);
+    const isWire = thing.kind === 'wire';
+    const pins = isWire ? pinsForWire(distance(places[0]!, places.at(-1)!)) : 1;
     return {
       thing,
       nodes,
-      places: runPlaces(wanted, lay, thing, nodes),
+      places,
       run: {
-        kind: thing.kind === 'wire' ? 'wire' : 'comb',
+        kind: isWire ? 'wire' : 'comb',
         nodes,
         lengthMm: thing.along.lengthMm,
+        pins,
+        most: EVER_PULLED * pins,
       },
     };
   });

@@ -1,3 +1,4 @@
+export { MOST_PULL } from './hand-pull.ts';
 export { learnOnMat } from './learn-on-mat.ts';
 export type * from './mat-types.ts';
 export { measured, type Ruler, rulersOf } from './measure.ts';
@@ -8,5 +9,6 @@ export { planBlock } from './plan.ts';
 export { DEFAULT_NODES } from './plan-piece.ts';
 export { replan } from './replan.ts';
 export { stockWithout } from './stock-left.ts';
+export { pinsForWire } from './supplies.ts';
 export type * from './types.ts';
 export { wantedOf } from './wanted-outline.ts';

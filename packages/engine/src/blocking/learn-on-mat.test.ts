@@ -155,11 +155,15 @@ describe('B16: nothing told', () => {
 describe('B17: what a reading cannot tell', () => {
   /** The chest pin where a hand of so many newtons brings it. */
   const pulledTo = (truth: PieceFactors, newtons: number): InMat[] => {
-    const at = plan().pins.findIndex(({ edge }) => edge === 'selvedge');
-    const thing = twelveIn()[at]!;
+    // A pin half way up a side, with some around the whole piece in before it.
+    const all = inAsPlanned(plan().pins);
+    const at = 11;
+    const sides = all.filter((_, k) => plan().pins[k]!.edge === 'selvedge');
+    const level = ({ to }: InMat) => Math.abs(to.y - 450);
+    const thing = sides.reduce((best, each) => (level(each) < level(best) ? each : best));
     const middle = { x: 450, y: 450 };
     const placed = (share: number): InMat[] => [
-      ...twelveIn().slice(0, at),
+      ...all.filter((each, k) => each !== thing && k % 4 === 0).slice(0, at),
       {
         ...thing,
         to: {

@@ -1,4 +1,4 @@
-import type { Constraints, Equilibrium, GaveWay, MembraneSolver, Mesh } from '../membrane/index.ts';
+import type { Constraints, Equilibrium, MembraneSolver, Mesh } from '../membrane/index.ts';
 import type { Effort } from './effort.ts';
 
 /** A mesh at rest with a solver of its own. */
@@ -9,16 +9,13 @@ export interface Lying {
   readonly effort: Effort;
 }
 
-/** Forces out of balance by less than this, N, are at rest: a twentieth of a gram moves no stitch. */
-const SETTLED = 5e-4;
-/** Iterations after which slack fabric, which may lie in many ways, is taken as it lies. */
-const PATIENCE = 12;
+/**
+ * Forces out of balance by less than this, N, are at rest: a twentieth of a gram moves no stitch. After so
+ * many iterations slack fabric, which may lie in many ways, is taken as it lies.
+ */
+export const AT_REST = { residual: 5e-4, after: 12 } as const;
 /** Iterations after which no better answer comes. */
-export const MOST = 150;
-/** For answers that need not be fine: the piece while its pins go in, and other fabrics than its own. */
-export const ROUGH = 30;
-/** A pin this close to its place is there, mm. */
-const THERE = 1e-6;
+const MOST = 150;
 /** A pin that pushes harder than this lets go, N. */
 const PUSHES = 5e-3;
 const MOST_RELEASES = 4;
@@ -26,14 +23,15 @@ const MOST_RELEASES = 4;
 /**
  * How the piece lies with these constraints, from how it lay before. A piece held at fewer than two
  * places lies at rest, moved along with the one, and nothing is solved. Slack fabric need not come to
- * rest to the last digit; `converged` says that no force above SETTLED is left. Ends after about `most`
- * iterations in each of a few passes, or where the effort of the plan is spent.
+ * rest to the last digit; `converged` says that no force above AT_REST is left. Ends after about MOST
+ * iterations in each of a few passes, or where the effort of the plan is spent: then it lies as far on the
+ * way as it came to rest.
  */
-export const solveWith = (lying: Lying, constraints: Constraints, most = MOST): Equilibrium => {
+export const solveWith = (lying: Lying, constraints: Constraints): Equilibrium => {
   let kept = constraints.pins.map((_, k) => k);
   for (let pass = 0; ; pass++) {
     const now = { ...constraints, pins: kept.map((k) => constraints.pins[k]!) };
-    const eq = inFull(solveKept(lying, now, most), kept, constraints);
+    const eq = inFull(solveKept(lying, now), kept, constraints);
     const again = pass < MOST_RELEASES && !spent(lying);
     const pushing = again ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
     if (pushing instanceof Set && pushing.size > 0) kept = kept.filter((k) => !pushing.has(k));
@@ -43,45 +41,17 @@ export const solveWith = (lying: Lying, constraints: Constraints, most = MOST): 
 
 const spent = ({ effort }: Lying): boolean => !effort.goOn();
 
-const solveKept = (
-  { mesh, solver, effort }: Lying,
-  constraints: Constraints,
-  most: number,
-): Equilibrium => {
+const solveKept = ({ mesh, solver, effort }: Lying, constraints: Constraints): Equilibrium => {
   const { pins, slides } = constraints;
   if (pins.length + slides.length < 2) return atRest(mesh, pins[0], slides.length);
   const set = solver.constrain(constraints);
   if (!set.ok) throw new Error(set.faults.map((f) => f.problem).join('; '));
-  const gaveWay: GaveWay[] = [];
-  let iterations = 0;
-  for (;;) {
-    const before = iterations;
-    const evaluated = solver.evaluations;
-    const eq = solver.solve(
-      (progress) =>
-        before + progress.iterations < most &&
-        effort.goOn(solver.evaluations - evaluated) &&
-        !(progress.iterations >= PATIENCE && progress.residual < SETTLED),
-    );
-    effort.spent += solver.evaluations - evaluated;
-    iterations += eq.iterations;
-    gaveWay.push(...eq.gaveWay);
-    const there = !eq.stopped || arrived(eq, constraints, gaveWay);
-    if (there || iterations >= most || eq.iterations === 0 || !effort.goOn())
-      return { ...eq, gaveWay, iterations, converged: there && eq.residual < SETTLED };
-  }
-};
-
-const arrived = (
-  { points }: Equilibrium,
-  { pins }: Constraints,
-  gaveWay: readonly GaveWay[],
-): boolean => {
-  const gave = new Set(gaveWay.map(({ node }) => node));
-  return pins.every(
-    ({ node, x, y }) =>
-      gave.has(node) || Math.hypot(points[2 * node]! - x, points[2 * node + 1]! - y) <= THERE,
+  const [before, nodes] = [solver.evaluations, mesh.points.length / 2];
+  const eq = solver.solve(
+    ({ iterations }) => iterations < MOST && effort.goOn(solver.evaluations - before, nodes),
   );
+  effort.spend(solver.evaluations - before, nodes);
+  return eq;
 };
 
 /** Reactions, releases and what gave way, by the indices of all pins. */
@@ -167,6 +137,7 @@ const atRest = (
     energy: 0,
     iterations: 0,
     residual: 0,
+    turned: 0,
     converged: true,
     stopped: false,
     gaveWay: [],

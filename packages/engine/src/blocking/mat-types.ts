@@ -79,6 +79,7 @@ export interface ReplanQuestion {
   readonly mat: MatSpec;
   readonly gentle: boolean;
   readonly maxStretch?: number;
+  readonly mostPullN?: number;
   readonly scallopToleranceMm?: number;
   /** The plan as it stood, for what has changed since: its steps still to come, and what it was to reach. */
   readonly before?: {

@@ -1,14 +1,12 @@
-import { ROUGH, solveWith } from './lie.ts';
-import { type PieceSheet, placeIn } from './piece-sheet.ts';
+import type { PieceSheet } from './piece-sheet.ts';
 import type { Placement } from './placements.ts';
 import { distance } from './plane.ts';
-import type { Rehearsal } from './rehearsal.ts';
 
-/** A pin that is this far from its place, once others are in, has moved, mm: what a tape tells. */
-export const MOVED = 2;
 /** Among places about as far from all others, the one opposite to the last is next. */
 const ABOUT = 0.85;
-const MOST_REPAIRS = 2;
+
+/** Places as far from the middle, or as high, within this are alike, mm: rounding of a drawing. */
+const ALIKE = 1e-3;
 
 const middleNode = ({ nodes }: Placement): number => nodes[nodes.length >> 1]!;
 
@@ -83,88 +81,33 @@ const withWires = (
   return done;
 };
 
-/** What happened while the pins went in, one after another. */
-export interface Simulated {
-  /** Placements that were not where they belong after a later one, or when they went in: with the step that did it. */
-  readonly moved: ReadonlyMap<Placement, number>;
-  readonly iterations: number;
-}
-
-/** Puts the placements in one by one, solving each time from how the piece lay before; the first `already` at once. */
-export const simulate = (
-  rehearsal: Rehearsal,
-  order: readonly Placement[],
-  goOn: () => boolean,
-  already = 0,
-): Simulated => {
-  const { sheet, targets, nodesOf } = rehearsal;
-  const moved = new Map<Placement, number>();
-  let iterations = 0;
-  sheet.solver.reset();
-  for (
-    let step = Math.max(0, already - 1);
-    step < order.length && goOn() && sheet.effort.goOn();
-    step++
-  ) {
-    const placed = order.slice(0, step + 1);
-    const eq = solveWith(sheet, rehearsal.constraintsOf(placed), ROUGH);
-    iterations += eq.iterations;
-    const off = (k: number) => distance(placeIn(eq.points, sheet.ring[k]!.node), targets[k]!);
-    for (const each of placed.slice(already))
-      if (
-        each.kind !== 'wire' &&
-        nodesOf.get(each)!.some((k) => off(k) > MOVED) &&
-        !moved.has(each)
-      )
-        moved.set(each, step);
-  }
-  return { moved, iterations };
+/** Which way the wanted edge faces at a ring index. */
+export const facing = ({ ring }: PieceSheet, k: number): 'down' | 'up' | 'sideways' => {
+  const [a, b] = [ring.at(k - 1)!.wanted, ring[(k + 1) % ring.length]!.wanted];
+  const [nx, ny] = [b.y - a.y, a.x - b.x];
+  if (Math.abs(ny) <= Math.abs(nx)) return 'sideways';
+  return ny > 0 ? 'up' : 'down';
 };
 
-export interface Ordered {
-  readonly order: readonly Placement[];
-  readonly moved: number;
-  readonly iterations: number;
-}
+const STAGES = { down: 0, up: 1, sideways: 2 } as const;
 
-/** The outward order, repaired where the simulation shows that a pin moves: it then waits for the one that moved it. */
-export const orderOf = (
-  rehearsal: Rehearsal,
-  all: readonly Placement[],
-  goOn: () => boolean,
-): Ordered => repairedOrder(rehearsal, outwardOrder(rehearsal.planned, all), goOn);
-
-/** The same from an order to start with, whose first `already` are in and stay first. */
-export const repairedOrder = (
-  rehearsal: Rehearsal,
-  start: readonly Placement[],
-  goOn: () => boolean,
-  already = 0,
-): Ordered => {
-  let order = start;
-  let found = simulate(rehearsal, order, goOn, already);
-  let iterations = found.iterations;
-  for (
-    let k = 0;
-    k < MOST_REPAIRS && found.moved.size > 0 && goOn() && rehearsal.sheet.effort.goOn();
-    k++
-  ) {
-    const other = repaired(order, found.moved);
-    const again = simulate(rehearsal, other, goOn, already);
-    iterations += again.iterations;
-    if (again.moved.size >= found.moved.size) break;
-    [order, found] = [other, again];
-  }
-  return { order, moved: found.moved.size, iterations };
-};
-
-const repaired = (
-  order: readonly Placement[],
-  moved: ReadonlyMap<Placement, number>,
-): Placement[] => {
-  const rank = new Map(order.map((p, k) => [p, k]));
-  // One that did not reach its own place when it went in waits for a few others.
-  for (const [placement, step] of moved)
-    rank.set(placement, Math.max(step, rank.get(placement)! + 3) + 0.5);
-  return [...order].sort((a, b) => rank.get(a)! - rank.get(b)!);
+/** The lower edge from its middle outwards, then the upper one alike, then the sides from below, left and right in turn. */
+export const lowerEdgeFirst = (sheet: PieceSheet, all: readonly Placement[]): Placement[] => {
+  const xs = all.map(({ at }) => at.x);
+  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const key = (p: Placement) => {
+    const stage = STAGES[facing(sheet, middleNode(p))];
+    const along = stage === STAGES.sideways ? p.at.y : Math.abs(p.at.x - middle);
+    return [stage, Math.round(along / ALIKE), p.at.x] as const;
+  };
+  const keys = new Map(all.map((p) => [p, key(p)]));
+  const order = [...all].sort((p, q) => {
+    const [a, b] = [keys.get(p)!, keys.get(q)!];
+    return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
+  });
+  return withWires(
+    order.filter(({ kind }) => kind !== 'wire'),
+    order.filter(({ kind }) => kind === 'wire'),
+    0,
+  );
 };

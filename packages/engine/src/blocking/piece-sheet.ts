@@ -1,10 +1,16 @@
 import { carryingLaw, type PlaneConstants, sheetOf } from '../fabric/index.ts';
 import type { Point } from '../garment/index.ts';
-import { type Constraints, type Cord, MembraneSolver, type Mesh } from '../membrane/index.ts';
+import {
+  type Constraints,
+  type Cord,
+  type MembraneQuestion,
+  MembraneSolver,
+  type Mesh,
+} from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { lawOfEdge } from './edge-laws.ts';
 import { Effort } from './effort.ts';
-import type { Lying } from './lie.ts';
+import { AT_REST, type Lying } from './lie.ts';
 import { type EdgeNode, meshOf } from './piece-mesh.ts';
 import { between, inside } from './plane.ts';
 import { type OutlinePoint, type Pinning, refinedOutline } from './refined-outline.ts';
@@ -128,16 +134,24 @@ const cordsOf = (piece: PieceToBlock, outline: readonly OutlinePoint[], mesh: Me
 
 export const NO_CONSTRAINTS: Constraints = { held: [], pins: [], slides: [] };
 
+/** How a sheet lies. */
+interface OnTheMat {
+  /** What the mat bears per area before the piece slides, N/mm². */
+  readonly friction?: number;
+  /** What counts as at rest. */
+  readonly enough?: MembraneQuestion['enough'];
+}
+
 /**
- * Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. `friction`:
- * what the mat bears per area before the piece slides, N/mm². `effort`: that of the plan it belongs to.
- * `through`: places on the outline (edge and share) that are nodes, or have one right beside them.
+ * Meshes a piece and makes its solver, lying at rest. `nodes`: about how many the mesh has. `effort`: that of
+ * the plan it belongs to. `through`: places on the outline (edge and share) that are nodes, or have one right
+ * beside them.
  */
 export const openSheet = (
   piece: PieceToBlock,
   nodes: number,
   effort = new Effort(),
-  friction = 0,
+  lies: OnTheMat = {},
   through: readonly number[] = [],
 ): Result<PieceSheet> => {
   const outline = refinedOutline(piece, through);
@@ -150,7 +164,7 @@ export const openSheet = (
   if (!made.ok) return made;
   const { mesh, spacing } = made.value;
   const { cords, kinds } = cordsOf(piece, outline, mesh);
-  const solver = solverOf(piece, mesh, cords, 1, friction);
+  const solver = solverOf(piece, mesh, cords, 1, lies);
   if (!solver.ok) return solver;
   const { ring, around } = ringNodes(made.value.ring, outline);
   return ok({
@@ -178,10 +192,11 @@ const solverOf = (
   mesh: Mesh,
   cords: readonly Cord[],
   give: number,
-  friction = 0,
+  { friction = 0, enough = AT_REST }: OnTheMat = {},
 ) =>
   MembraneSolver.of({
     ...NO_CONSTRAINTS,
+    enough,
     friction,
     mesh,
     directions: new Float64Array(mesh.triangles.length / 3),
@@ -216,7 +231,7 @@ export const otherSheet = (
   const mesh = { ...sheet.mesh, points };
   const outline = sheet.refined.map((p) => ({ ...p, rest: place(p.rest) }));
   const { cords } = cordsOf(piece, outline, mesh);
-  const solver = solverOf(piece, mesh, cords, 1, friction);
+  const solver = solverOf(piece, mesh, cords, 1, { friction });
   return solver.ok ? ok({ mesh, solver: solver.value, effort: sheet.effort }) : solver;
 };
 

@@ -1,5 +1,6 @@
 import type { Point } from '../garment/index.ts';
 import type { Constraints, Equilibrium, GaveWay } from '../membrane/index.ts';
+import { EVER_PULLED } from './hand-pull.ts';
 import { type HeldThing, placesHeld } from './held-on-mat.ts';
 import { solveWith } from './lie.ts';
 import { type PieceSheet, placeIn } from './piece-sheet.ts';
@@ -23,31 +24,42 @@ export interface Fixing {
   readonly of: readonly number[];
 }
 
-/** Constraints of pins at ring indices and of runs. */
+/** Constraints of pins, by their ring indices with what each bears, N, and of runs. */
 export const fixingOf = (
   { ring }: PieceSheet,
   targets: readonly Point[],
-  pins: ReadonlySet<number>,
+  pins: ReadonlyMap<number, number>,
   runs: readonly Run[],
 ): Fixing => {
-  const pinned = new Set(pins);
-  const slides = new Map<number, readonly [number, number]>();
-  for (const { kind, nodes } of runs) {
+  const pinned = new Map(pins);
+  const slides = new Map<
+    number,
+    { readonly line: readonly [Point, Point]; readonly most: number }
+  >();
+  const pin = (k: number, most: number) => pinned.set(k, Math.max(most, pinned.get(k) ?? 0));
+  for (const { kind, nodes, pins: holding, most } of runs) {
     const ends = [nodes[0]!, nodes.at(-1)!] as const;
-    for (const k of nodes)
-      if (kind === 'comb' || ends.includes(k)) pinned.add(k);
-      else slides.set(k, ends);
+    // What a comb or a wire bears is shared by all that it holds; a wire's ends are at pins.
+    const own = kind === 'wire' ? nodes.slice(1, -1) : nodes;
+    const each = most / Math.max(1, own.length);
+    const line = [targets[ends[0]]!, targets[ends[1]]!] as const;
+    if (kind === 'comb') for (const k of own) pin(k, each);
+    else {
+      for (const k of own) slides.set(k, { line, most: each });
+      for (const k of ends) pin(k, most / holding);
+    }
   }
-  for (const k of pinned) slides.delete(k);
-  const pinOrder = [...pinned].sort((a, b) => a - b);
+  for (const k of pinned.keys()) slides.delete(k);
+  const pinOrder = [...pinned.keys()].sort((a, b) => a - b);
   const slideOrder = [...slides.keys()].sort((a, b) => a - b);
   return {
     constraints: {
       held: [],
-      pins: pinOrder.map((k) => ({ node: ring[k]!.node, ...targets[k]! })),
+      pins: pinOrder.map((k) => ({ node: ring[k]!.node, ...targets[k]!, most: pinned.get(k)! })),
       slides: slideOrder.map((k) => {
-        const [a, b] = slides.get(k)!.map((end) => targets[end]!) as [Point, Point];
-        return { node: ring[k]!.node, ax: a.x, ay: a.y, bx: b.x, by: b.y };
+        const { line, most } = slides.get(k)!;
+        const [a, b] = line;
+        return { node: ring[k]!.node, ax: a.x, ay: a.y, bx: b.x, by: b.y, most };
       }),
     },
     of: [...pinOrder, ...slideOrder],
@@ -56,7 +68,9 @@ export const fixingOf = (
 
 /**
  * Pins in a piece and how it lies with them. A pin that the fabric does not let reach its place is put
- * where the fabric ends; the wanted edge between two pins moves with them.
+ * where the fabric ends; the wanted edge between two pins moves with them. One that would have to bear more
+ * than it can stands short of its place, and comes nearer when others help; it is put where it stands once
+ * all are chosen.
  */
 export class PinState {
   readonly sheet: PieceSheet;
@@ -66,14 +80,19 @@ export class PinState {
   /** The targets as they were before any gave way. */
   readonly startTargets: readonly Point[];
   readonly shortfalls = new Map<number, Shortfall>();
+  /** What one pin that is planned bears, N. */
+  readonly mostPull: number;
+  /** How far pins that bear all they can stand short of their places now, mm, by ring index. */
+  private slips: ReadonlyMap<number, number> = new Map();
   /** What is in the mat already and stays. */
   private given: readonly HeldThing[] = [];
   iterations = 0;
   private lying: { eq: Equilibrium; fixing: Fixing } | null = null;
 
   /** `share`: of the way from rest to the wanted places, 0 to 1; an asked pin goes all of it. */
-  constructor(sheet: PieceSheet, share = 1) {
+  constructor(sheet: PieceSheet, mostPull: number, share = 1) {
     this.sheet = sheet;
+    this.mostPull = mostPull;
     this.startTargets = sheet.ring.map(({ wanted, rest, role }) =>
       share === 1 || role === 'asked' ? wanted : between(rest, wanted, share),
     );
@@ -91,7 +110,7 @@ export class PinState {
 
   /** The same sheet with nothing planned: what is in the mat already, and the places wanted. */
   bare(): PinState {
-    const other = new PinState(this.sheet);
+    const other = new PinState(this.sheet, this.mostPull);
     other.targets.splice(0, other.targets.length, ...this.startTargets);
     other.putIn(this.given);
     return other;
@@ -126,23 +145,60 @@ export class PinState {
     return placeIn(this.eq.points, this.sheet.ring[ring]!.node);
   }
 
+  private fixingNow(): Fixing {
+    return fixingOf(this.sheet, this.targets, this.bearing(), this.runs);
+  }
+
+  /** What the pin at each ring index bears, N: one that is in the mat already is held there by more than a hand. */
+  bearing(): Map<number, number> {
+    return new Map([...this.pins].map((k) => [k, this.isIn(k) ? EVER_PULLED : this.mostPull]));
+  }
+
   solve(): { eq: Equilibrium; fixing: Fixing } {
-    const fixing = fixingOf(this.sheet, this.targets, this.pins, this.runs);
+    const fixing = this.fixingNow();
     const eq = solveWith(this.sheet, fixing.constraints);
     this.iterations += eq.iterations;
     this.lying = { eq, fixing };
-    const pins = fixing.constraints.pins.length;
-    for (const { kind, index, short, by } of eq.gaveWay) {
-      const ring = fixing.of[kind === 'slide' ? pins + index : index]!;
-      const before = this.shortfalls.get(ring)?.short ?? 0;
-      this.shortfalls.set(ring, { ring, short: before + short, by });
-      if (kind !== 'slide') this.targets[ring] = this.place(ring);
-    }
+    const slipped = eq.gaveWay.filter(({ by }) => by.kind === 'pull');
+    this.slips = new Map(slipped.map((each) => [this.ringOf(each), each.short]));
+    for (const each of eq.gaveWay) if (each.by.kind !== 'pull') this.giveWay(each);
     return this.lying;
+  }
+
+  /** How far the pin at a ring index stands short of its place because it bears all it can, mm. */
+  slip(ring: number): number {
+    return this.slips.get(ring) ?? 0;
+  }
+
+  /** Where what holds a ring index stands: its place, or short of it. */
+  stands(ring: number): Point {
+    return this.slips.has(ring) ? this.place(ring) : this.targets[ring]!;
+  }
+
+  private ringOf({ kind, index }: GaveWay): number {
+    const { constraints, of } = this.fixing;
+    return of[kind === 'slide' ? constraints.pins.length + index : index]!;
+  }
+
+  private giveWay(each: GaveWay): void {
+    const { kind, short, by } = each;
+    const ring = this.ringOf(each);
+    const before = this.shortfalls.get(ring)?.short ?? 0;
+    this.shortfalls.set(ring, { ring, short: before + short, by });
+    if (kind !== 'slide') this.targets[ring] = this.place(ring);
+  }
+
+  /** Puts pins that bear all they can where they stand, once no more are chosen. */
+  putDown(): void {
+    const { eq } = this;
+    for (const each of eq.gaveWay) if (each.by.kind === 'pull') this.giveWay(each);
+    this.slips = new Map();
+    this.lying = { eq, fixing: this.fixingNow() };
   }
 
   /** Ends a solve that was cut short: what is not at its place stays where it has come to. */
   standStill(): void {
+    this.putDown();
     for (const k of this.fixed()) {
       const [to, at] = [this.targets[k]!, this.place(k)];
       const short = distance(to, at);
@@ -152,6 +208,7 @@ export class PinState {
       this.targets[k] = at;
     }
     this.solve();
+    this.putDown();
   }
 
   /** Force on the ring index's constraint, N. */

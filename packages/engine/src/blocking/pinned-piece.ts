@@ -2,6 +2,7 @@ import { addRuns } from './add-runs.ts';
 import { dropPins, pinFirst, type Standing, standingOf } from './choose-pins.ts';
 import type { Choosing } from './choosing.ts';
 import { type Cut, cutOf } from './could-not.ts';
+import { MOST_PULL } from './hand-pull.ts';
 import { type Ruler, rulersOf } from './measure.ts';
 import type { PieceSheet } from './piece-sheet.ts';
 import { PinState } from './pin-state.ts';
@@ -35,7 +36,7 @@ export const pinPiece = (
 ): PinnedPiece => {
   const rulers = rulersOf(sheet);
   const cut = cutOf(rulers, sheet.piece.fabric.safe, question);
-  const state = new PinState(sheet, cut.share);
+  const state = new PinState(sheet, question.mostPullN ?? MOST_PULL, cut.share);
   const supplies = new Supplies(question.stock);
   const whole = pinFirst(state, supplies);
   state.solve();
@@ -44,6 +45,7 @@ export const pinPiece = (
   dropPins(state, supplies, choosing);
   sheet.effort.begin('rest');
   if (sheet.effort.cutShort.has('pins')) state.standStill();
+  else state.putDown();
   const standing = standingOf(state);
   const { straight, tPins } = question.stock;
   const within = standing.off.length === 0 && standing.scallop <= choosing.scallopTolerance;

@@ -7,7 +7,7 @@ import type { PinState } from './pin-state.ts';
 import type { Placement } from './placements.ts';
 import { distance } from './plane.ts';
 import { spacePins } from './space-pins.ts';
-import type { Supplies } from './supplies.ts';
+import { pinsForWire, type Supplies } from './supplies.ts';
 import type { PinPlaced } from './types.ts';
 
 /** Steps that were still to come and stay, by the ring index of their first node: pins, and combs and wires. */
@@ -34,16 +34,16 @@ const keepRun = (
   const ended = [nodes[0]!, nodes.at(-1)!].every((k) => state.pins.has(k));
   if ((kind === 'wire' && !ended) || !supplies.take(kind, along.lengthMm)) return false;
   const [first, last] = [nodes[0]!, nodes.at(-1)!];
-  const held =
-    kind === 'wire'
-      ? supplies.pinsForWire(distance(state.targets[first]!, state.targets[last]!))
-      : 0;
-  if (held > supplies.singles) {
+  const isWire = kind === 'wire';
+  const pins = isWire ? pinsForWire(distance(state.targets[first]!, state.targets[last]!)) : 1;
+  const extra = isWire ? pins : 0;
+  if (extra > supplies.singles) {
     supplies.giveBack(kind, along.lengthMm);
     return false;
   }
-  supplies.singles -= held;
-  state.runs.push({ kind, nodes, lengthMm: along.lengthMm });
+  supplies.singles -= extra;
+  const most = state.mostPull * pins;
+  state.runs.push({ kind, nodes, lengthMm: along.lengthMm, pins, most });
   return true;
 };
 

@@ -8,14 +8,13 @@ import type { GoingsOn } from './goings-on.ts';
 import { kindsOf } from './kinds.ts';
 import { measurementsOf } from './measurements.ts';
 import { moreStock } from './more-stock.ts';
-import { naiveOrder } from './naive-order.ts';
 import { layOnMat, matReferences } from './on-mat.ts';
-import { orderOf } from './order.ts';
 import { openSheet } from './piece-sheet.ts';
 import { pinPiece, scallopTolerance } from './pinned-piece.ts';
 import { placementsOf } from './placements.ts';
 import { rehearse } from './rehearsal.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
+import { orderOf } from './tried-order.ts';
 import type { BlockHooks, BlockQuestion, PiecePlan, PieceToBlock } from './types.ts';
 
 /** What a stopped plan answers. */
@@ -42,6 +41,7 @@ export const planPiece = (
   const opened = openSheet(piece, nodes, effort);
   if (!opened.ok) return opened;
   const sheet = opened.value;
+  effort.whole = sheet.mesh.points.length / 2;
   const goOn = () => going.goOn() && effort.goOn();
   const choosing = { scallopTolerance: scallopTolerance(question), goOn };
   going.reach(0.1);
@@ -54,7 +54,6 @@ export const planPiece = (
   const rehearsed = rehearse(state, placements);
   if (!rehearsed.ok) return rehearsed;
   const ordered = orderOf(rehearsed.value, placements, going.goOn);
-  const naive = naiveOrder(rehearsed.value);
   going.reach(0.7);
   effort.begin('ranges');
   const drawn = dimensionsDrawn(state, rulers, going.goOn);
@@ -84,7 +83,7 @@ export const planPiece = (
     stretchUse: useTold(state, lay),
     scallopMm: scallopsTold(standing, numbered),
     couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
-    movedPins: { thisOrder: ordered.moved, naiveOrder: naive.moved },
+    orders: { planned: ordered.tried, other: ordered.other },
     moreStock: more.more,
     gentler: gentler.gentler,
     beforeSewing: before?.reached ?? null,
@@ -97,12 +96,15 @@ export const planPiece = (
     iterations:
       state.iterations +
       ordered.iterations +
-      naive.iterations +
       drawn.iterations +
       gentler.iterations +
       (before?.iterations ?? 0) +
       more.iterations,
-    effort: { evaluations: effort.spent, most: effort.most, cutShort: [...effort.cutShort] },
+    effort: {
+      evaluations: Math.ceil(effort.spent),
+      most: effort.most,
+      cutShort: [...effort.cutShort],
+    },
     residual: state.eq.residual,
     converged: state.eq.converged,
   });

@@ -1,9 +1,8 @@
 import type { Point } from '../garment/index.ts';
-import type { Constraints } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { nearestNode } from './held-on-mat.ts';
 import { openSheet, type PieceSheet } from './piece-sheet.ts';
-import { fixingOf, type PinState } from './pin-state.ts';
+import { type Fixing, fixingOf, type PinState } from './pin-state.ts';
 import type { Placement } from './placements.ts';
 import { between } from './plane.ts';
 import type { Run } from './run.ts';
@@ -13,6 +12,8 @@ import type { Run } from './run.ts';
  * 0.6, and the hand that smooths it, N/mm². Assumption; it only keeps what is not pinned yet where it was laid.
  */
 export const MAT_FRICTION = 2e-5;
+/** A pin is tried where no force above this is left, N: two grams, which no hand feels. */
+const TRIED = { residual: 2e-2, after: 0 } as const;
 /** Nodes of the coarser mesh on which pins go in: what moves a pin is felt across the piece. */
 const NODES = 240;
 
@@ -27,7 +28,7 @@ export interface Rehearsal {
   readonly nodesOf: ReadonlyMap<Placement, readonly number[]>;
   /** All of them, rising. */
   readonly held: readonly number[];
-  readonly constraintsOf: (placed: readonly Placement[]) => Constraints;
+  readonly fixingOf: (placed: readonly Placement[]) => Fixing;
 }
 
 const down = ({ x, y }: Point): Point => ({ x, y: -y });
@@ -47,7 +48,7 @@ export const rehearse = (state: PinState, all: readonly Placement[]): Result<Reh
     { ...planned.piece, pinned, dimensions: [] },
     Math.min(NODES, planned.mesh.points.length / 2),
     planned.effort,
-    MAT_FRICTION,
+    { friction: MAT_FRICTION, enough: TRIED },
   );
   if (!opened.ok) return opened;
   const sheet = opened.value;
@@ -62,13 +63,17 @@ export const rehearse = (state: PinState, all: readonly Placement[]): Result<Reh
     });
     nodesOf.set(each, nodes);
   }
-  const constraintsOf = (placed: readonly Placement[]): Constraints => {
-    const pins = placed.filter(({ kind }) => kind === 'pin').map((p) => nodesOf.get(p)![0]!);
-    const runs = placed.flatMap((p): Run[] =>
-      p.kind === 'pin' ? [] : [{ kind: p.kind, nodes: nodesOf.get(p)!, lengthMm: p.lengthMm }],
+  const fixing = (placed: readonly Placement[]): Fixing => {
+    const pins = new Map(
+      placed.filter(({ kind }) => kind === 'pin').map((p) => [nodesOf.get(p)![0]!, p.most]),
     );
-    return fixingOf(sheet, targets, new Set(pins), runs).constraints;
+    const runs = placed.flatMap(({ kind, lengthMm, heldBy, most }, i): Run[] =>
+      kind === 'pin'
+        ? []
+        : [{ kind, nodes: nodesOf.get(placed[i]!)!, lengthMm, pins: heldBy, most }],
+    );
+    return fixingOf(sheet, targets, pins, runs);
   };
   const held = [...new Set([...nodesOf.values()].flat())].sort((a, b) => a - b);
-  return ok({ planned, sheet, targets, nodesOf, held, constraintsOf });
+  return ok({ planned, sheet, targets, nodesOf, held, fixingOf: fixing });
 };

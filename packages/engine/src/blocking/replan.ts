@@ -7,6 +7,7 @@ import { checked } from './faults.ts';
 import { stoppedOnMat } from './forward-on-mat.ts';
 import { gentlerOf } from './gentler.ts';
 import { goingsOn } from './goings-on.ts';
+import { MOST_PULL } from './hand-pull.ts';
 import { type HeldThing, heldOnMat, middlesOf } from './held-on-mat.ts';
 import { kindsLeft } from './kinds.ts';
 import { inMatFaults } from './mat-faults.ts';
@@ -14,9 +15,7 @@ import type { InMat, Replan, Replanned, ReplanQuestion } from './mat-types.ts';
 import { rulersOf } from './measure.ts';
 import { measurementsOf } from './measurements.ts';
 import { moreStock } from './more-stock.ts';
-import { naiveOrder } from './naive-order.ts';
 import { layOnMat, layThrough, matReferences, onTheMat } from './on-mat.ts';
-import { repairedOrder } from './order.ts';
 import { orderAround } from './order-around.ts';
 import { openSheet, type PieceSheet } from './piece-sheet.ts';
 import { PinState } from './pin-state.ts';
@@ -29,6 +28,7 @@ import { rehearse } from './rehearsal.ts';
 import { replanChanges, replanNotices } from './replan-words.ts';
 import { Supplies } from './supplies.ts';
 import { pinsTold, scallopsTold, useTold } from './told.ts';
+import { repairedOrder } from './tried-order.ts';
 import type { BlockQuestion, PieceToBlock, Stock } from './types.ts';
 
 /** Share by which a scallop may be deeper than planned before it counts: another mesh tells it that differently. */
@@ -51,7 +51,7 @@ const layOf = (state: PinState, inMat: readonly InMat[], { mat }: ReplanQuestion
 const stateOf = (sheet: PieceSheet, inMat: readonly InMat[], question: ReplanQuestion) => {
   const rulers = rulersOf(sheet);
   const cut = cutOf(rulers, sheet.piece.fabric.safe, question);
-  const state = new PinState(sheet, cut.share);
+  const state = new PinState(sheet, question.mostPullN ?? MOST_PULL, cut.share);
   const lay = layOf(state, inMat, question);
   const given = heldOnMat(sheet, state.startTargets, inMat, lay);
   state.putIn(given);
@@ -92,9 +92,10 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const effort = new Effort();
   const before = question.before?.pins ?? [];
   const through = [...inMat, ...before].flatMap(({ on }) => [on.from, on.to]);
-  const opened = openSheet(piece, hooks.nodes ?? DEFAULT_NODES, effort, 0, through);
+  const opened = openSheet(piece, hooks.nodes ?? DEFAULT_NODES, effort, {}, through);
   if (!opened.ok) return opened;
   const sheet = opened.value;
+  effort.whole = sheet.mesh.points.length / 2;
   const { rulers, cut, state, lay, given } = stateOf(sheet, inMat, question);
   const goOn = () => going.goOn() && effort.goOn();
   const choosing = {
@@ -105,6 +106,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const kept = pinsAround(state, before, supplies, choosing);
   effort.begin('rest');
   if (effort.cutShort.has('pins')) state.standStill();
+  else state.putDown();
   const standing = standingOf(state);
   const singles = stockLeft.straight + stockLeft.tPins;
   const pinsForWires = singles - supplies.singles - state.planned().length;
@@ -118,7 +120,6 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   if (!rehearsed.ok) return rehearsed;
   const start = orderAround(sheet, placements, already, kept);
   const ordered = repairedOrder(rehearsed.value, start, going.goOn, already.length);
-  const naive = naiveOrder(rehearsed.value);
   going.reach(0.7);
   effort.begin('ranges');
   const drawn = dimensionsDrawn(state, rulers, going.goOn);
@@ -149,7 +150,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
     stretchUse: useTold(state, lay),
     scallopMm: scallopsTold(standing, numbered),
     couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
-    movedPins: { thisOrder: ordered.moved, naiveOrder: naive.moved },
+    orders: { planned: ordered.tried, other: null },
     moreStock: more.more,
     gentler: gentlerOf(state, rulers, () => false).gentler,
     beforeSewing: null,
@@ -159,9 +160,12 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
       pinned,
     },
     fitsMat: onTheMat(pinned, question.mat),
-    iterations:
-      state.iterations + ordered.iterations + naive.iterations + drawn.iterations + more.iterations,
-    effort: { evaluations: effort.spent, most: effort.most, cutShort: [...effort.cutShort] },
+    iterations: state.iterations + ordered.iterations + drawn.iterations + more.iterations,
+    effort: {
+      evaluations: Math.ceil(effort.spent),
+      most: effort.most,
+      cutShort: [...effort.cutShort],
+    },
     residual: state.eq.residual,
     converged: state.eq.converged,
   };

@@ -4,4 +4,8 @@ export interface Run {
   /** Ring indices in order around the piece, at least two. */
   readonly nodes: readonly number[];
   readonly lengthMm: number;
+  /** Pins that hold it: those along a wire, beside the ones at its ends; 1 for a comb, which is its own. */
+  readonly pins: number;
+  /** What they bear in all, N. */
+  readonly most: number;
 }

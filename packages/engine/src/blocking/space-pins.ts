@@ -8,11 +8,15 @@ import type { Supplies } from './supplies.ts';
 interface Stretch {
   readonly gap: Gap;
   pins: number[];
-  /** Deepest scallop on it, mm. */
+  /** What more pins are to mend, mm: the deepest scallop on it, and how far a pin of it stands short, bearing all it can. */
   depth: number;
+  /** The latter alone, while more pins bring it nearer. */
+  short: number;
 }
 
 const MOST_ROUNDS = 8;
+/** More pins bring those that bear all they can nearer by at least this share of what is left, or no more go in. */
+const NEARER = 0.1;
 /** Ways that differ by less are as far, mm: rounding must not decide. */
 const AS_FAR = 1e-6;
 
@@ -69,11 +73,12 @@ const place = (state: PinState, stretch: Stretch, count: number): void => {
 const readDepths = (state: PinState, stretches: readonly Stretch[]): void => {
   const depthAt = new Map<number, number>();
   for (const { from, scallop } of gapsOf(state)) depthAt.set(from, scallop);
-  for (const stretch of stretches)
-    stretch.depth = Math.max(
-      0,
-      ...[stretch.gap.from, ...stretch.pins].map((k) => depthAt.get(k) ?? 0),
-    );
+  for (const stretch of stretches) {
+    const from = [stretch.gap.from, ...stretch.pins];
+    const short = Math.max(...[...from, stretch.gap.to].map((k) => state.slip(k)));
+    stretch.short = short <= (1 - NEARER) * stretch.short ? short : 0;
+    stretch.depth = Math.max(stretch.short, ...from.map((k) => depthAt.get(k) ?? 0));
+  }
 };
 
 const inAll = (stretches: readonly Stretch[]): number =>
@@ -158,8 +163,9 @@ export const spacePins = (state: PinState, supplies: Supplies, choosing: Choosin
   );
   const stretches = gapsOf(state)
     .filter(({ from }) => !wired.has(from))
-    .map((gap): Stretch => ({ gap, pins: [], depth: gap.scallop }));
+    .map((gap): Stretch => ({ gap, pins: [], depth: 0, short: Number.POSITIVE_INFINITY }));
   if (stretches.length === 0) return;
+  readDepths(state, stretches);
   deepen(state, stretches, supplies.singles, choosing);
   thin(state, stretches, choosing);
   supplies.singles -= inAll(stretches);

@@ -3,7 +3,10 @@ import type { Stock } from './types.ts';
 /** A wire is threaded only along an edge that is worth it, mm. Common practice, no source. */
 export const WIRE_FROM = 200;
 /** A wire is held by a pin at least this often, mm. Common practice, no source. */
-export const WIRE_PINNED_EVERY = 300;
+const WIRE_PINNED_EVERY = 150;
+
+/** Pins along the way of a wire of that span, beside those at its ends: they bear what pulls at it. */
+export const pinsForWire = (length: number): number => Math.ceil(length / WIRE_PINNED_EVERY);
 
 /** What is left of the stock while a piece is planned. */
 export class Supplies {
@@ -21,14 +24,9 @@ export class Supplies {
     this.wires = lengths(wires);
   }
 
-  /** Pins along the way of a wire of that span. */
-  pinsForWire(length: number): number {
-    return Math.max(0, Math.ceil(length / WIRE_PINNED_EVERY) - 1);
-  }
-
   /** The shortest wire that spans the length, with the pins that hold it along its way; null where there is none. */
   wireFor(length: number): { lengthMm: number; pins: number } | null {
-    const pins = this.pinsForWire(length);
+    const pins = pinsForWire(length);
     const at = this.wires.findIndex((each) => each >= length);
     if (at < 0 || length < WIRE_FROM || pins > this.singles) return null;
     const [lengthMm] = this.wires.splice(at, 1);

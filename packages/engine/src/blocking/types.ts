@@ -108,6 +108,8 @@ export interface BlockQuestion {
   readonly gentle: boolean;
   /** A limit of the knitter's own on the stretch of any dimension, above 0: 0.08 is 8 %. */
   readonly maxStretch?: number;
+  /** The most that one pin is to bear, N, above 0; what a hand gives (MOST_PULL) where it is left out. */
+  readonly mostPullN?: number;
   /** How far an edge may lie inside the wanted line between two pins, mm. */
   readonly scallopToleranceMm?: number;
   /** True: the pieces lie pinned at one time, and what one takes of the stock the next has not. */
@@ -143,7 +145,7 @@ export interface PinPlaced {
   readonly on: OutlineSpan;
   /** Two references that are in place before it, well apart as seen from it. */
   readonly from: readonly [TapeDistance, TapeDistance];
-  /** What the fabric pulls at it with; of a comb or a wire, in all. */
+  /** What the fabric pulls at it with; of a comb in all, of a wire at each of the pins along it. */
   readonly pullN: number;
   /** Length and direction of a comb or a wire; null for a pin. Its place is its middle. */
   readonly along: { readonly lengthMm: number; readonly dx: number; readonly dy: number } | null;
@@ -193,6 +195,20 @@ export interface CouldNot {
   readonly why: string;
 }
 
+/** From the middle of the top outwards; the lower edge, then the upper, then the sides; or as a plan went on. */
+export type OrderWay = 'outwards' | 'lower-edge-first' | 'as-it-stood';
+
+/** An order in which pins went in one by one, on a mat that holds by friction. */
+export interface OrderTried {
+  readonly way: OrderWay;
+  /** The most that one pin bears at any step, N. */
+  readonly highestPullN: number;
+  /** How many are off their places at some step after they went in, by more than a tape tells. */
+  readonly slipped: number;
+  /** How far the lower edge rises while none of its pins is in, mm. */
+  readonly lowerEdgeRisesMm: number;
+}
+
 /** The same pins with less stretch. */
 export interface Gentler {
   /** Share of the planned stretch, 0 to 1. */
@@ -214,7 +230,8 @@ export interface PiecePlan {
   readonly stretchUse: StretchUse;
   readonly scallopMm: { readonly max: number; readonly gaps: readonly GapScallop[] };
   readonly couldNot: readonly CouldNot[];
-  readonly movedPins: { readonly thisOrder: number; readonly naiveOrder: number };
+  /** How pins fare on their way in, all at the same places: in the planned order, and in another that was tried. */
+  readonly orders: { readonly planned: OrderTried | null; readonly other: OrderTried | null };
   readonly moreStock: readonly { readonly what: string; readonly gains: string }[];
   /** Shares of the planned stretch, largest first; the first is the plan itself. */
   readonly gentler: readonly Gentler[];
@@ -258,6 +275,6 @@ export interface BlockHooks {
   readonly onStep?: (progress: BlockProgress) => boolean;
   /** Nodes of the mesh of a piece, about; 800 by default. */
   readonly nodes?: number;
-  /** What the plan of a piece may cost, in evaluations of its whole sheet; 8,000 by default. From 1,000 on it is kept to. */
+  /** What the plan of a piece may cost, in evaluations of its whole sheet; 4,500 by default. From 100 on it is kept to. */
   readonly mostEvaluations?: number;
 }

@@ -1,16 +1,21 @@
+import { shareShyOfFold, turnedOver } from './folds.ts';
 import { freezeAll, freezeWorst } from './freeze.ts';
-import { type Goal, waysLeft } from './goals.ts';
+import { type Goal, moves, waysLeft } from './goals.ts';
 import { shareBeforeLimit, worstAfter, worstUse } from './limits.ts';
 import { answer, factorStiffness, type NewtonEnd, newton } from './newton.ts';
-import type { GaveWay, OnStep } from './question.ts';
+import { slipPins } from './pins.ts';
+import type { MembraneQuestion, OnStep } from './question.ts';
 import { EASIER_SHARES, relaxation } from './relaxation.ts';
 import type { System } from './system.ts';
 
 export interface CarryOptions {
   readonly tolerance: number;
+  /** A residual that will do after so many iterations. */
+  readonly enough: MembraneQuestion['enough'];
   /** Force (N) that strains a triangle by 1. */
   readonly unit: number;
-  readonly shift: number;
+  /** Stiffness (N/mm) that holds a piece that could move freely. */
+  readonly loose: number;
   readonly mostUse: number;
   /** Newton iterations after which goals that have not arrived give way. */
   readonly mostIterations: number;
@@ -24,7 +29,13 @@ export interface CarryEnd {
   readonly residual: number;
   readonly converged: boolean;
   readonly stopped: boolean;
-  readonly gaveWay: readonly GaveWay[];
+}
+
+/** All that a step changes, as it was where it began. */
+interface Begun {
+  readonly points: Float64Array;
+  readonly wrinkles: Float64Array;
+  readonly goals: readonly Pick<Goal, 'slipped' | 'frozen'>[];
 }
 
 /** A step that a limit cuts goes this share of the way to it. */
@@ -46,20 +57,23 @@ const ON_THE_WAY = 1e-6;
 const SETTLED = 0.01;
 /** mm: ways shorter than this share of the extent are rounding. */
 const ARRIVED = 1e-13;
+/** Three prescribed unknowns are the least that keep a piece from moving as a whole. */
+const HOLDING = 3;
 
 /** Moves the prescribed nodes onto their goals exactly; steps leave rounding behind. */
 const arrive = (goals: readonly Goal[], points: Float64Array): void => {
-  for (const { kind, node, x, y, released, frozen } of goals) {
-    if (released || frozen || kind === 'slide') continue;
-    points[2 * node] = x;
-    points[2 * node + 1] = y;
+  for (const goal of goals) {
+    if (!moves(goal) || goal.kind === 'slide') continue;
+    points[2 * goal.node] = goal.x;
+    points[2 * goal.node + 1] = goal.y;
   }
 };
 
 /**
  * Carries the sheet to its goals in as few steps as its limits let it: each step foretells where all nodes
- * go, shortened before any limit, and Newton's method settles it. Where the sheet is stretched out, the
- * goals that stretch it at that place give way and stay; the others go on. `points` move along.
+ * go, shortened before any limit, and Newton's method settles it; constraints that then bear more than they
+ * can slip. Where the sheet is stretched out, the goals that stretch it at that place give way and stay; the
+ * others go on. `points` move along. A step that is abandoned or stopped leaves nothing behind.
  */
 export class Carry {
   private readonly system: System;
@@ -72,7 +86,6 @@ export class Carry {
   /** Last settled only as well as a place on the way needs. */
   private rough = false;
   private last: NewtonEnd | undefined;
-  private readonly gaveWay: GaveWay[] = [];
 
   constructor(system: System, goals: readonly Goal[], points: Float64Array, options: CarryOptions) {
     this.system = system;
@@ -91,10 +104,14 @@ export class Carry {
       else if (steps++ >= MOST_STEPS || !this.step(moved, fresh)) this.giveWay(moved);
       fresh = false;
     }
-    if (this.last === undefined || (this.rough && !this.stopped)) this.last = this.settle();
+    if (this.last === undefined || this.rough) this.rest(this.options.tolerance);
+    const { system, points, iterations, stopped } = this;
+    if (stopped || this.last === undefined) {
+      system.evaluate(points, 'forces');
+      return { iterations, residual: system.residual(), converged: false, stopped };
+    }
     const { residual, converged } = this.last;
-    const { iterations, stopped, gaveWay } = this;
-    return { iterations, residual, converged: converged && !stopped, stopped, gaveWay };
+    return { iterations, residual, converged, stopped };
   }
 
   private extent(): number {
@@ -106,11 +123,43 @@ export class Carry {
     return worstUse(sheet, cords, this.system.state, this.points).use;
   }
 
+  private begun(): Begun {
+    const goals = this.goals.map(({ slipped, frozen }) => ({ slipped, frozen }));
+    return { points: this.points.slice(), wrinkles: this.system.state.wrinkles.slice(), goals };
+  }
+
+  /** As if the step had not been tried. */
+  private undo({ points, wrinkles, goals }: Begun): void {
+    this.points.set(points);
+    this.system.state.wrinkles.set(wrinkles);
+    this.goals.forEach((goal, k) => {
+      Object.assign(goal, goals[k]);
+    });
+    this.system.prescribe(this.goals);
+  }
+
+  /** Settles the sheet where it is; where it is stopped meanwhile, it stays as it was. */
+  private rest(tolerance: number): void {
+    if (this.stopped) return;
+    const begun = this.begun();
+    const end = this.balance(tolerance);
+    if (this.stopped) this.undo(begun);
+    else this.last = end;
+  }
+
+  /** Equilibrium in which no constraint bears more than it can. */
+  private balance(tolerance: number): NewtonEnd {
+    for (;;) {
+      const end = this.settle(tolerance);
+      if (!end.converged || !slipPins(this.system, this.goals, this.points)) return end;
+    }
+  }
+
   /**
    * Equilibrium with the prescribed nodes where they are. Where steps are cut again and again, places
    * change between slack and taut; then by way of larger residual resistances.
    */
-  private settle(tolerance = this.options.tolerance): NewtonEnd {
+  private settle(tolerance: number): NewtonEnd {
     this.rough = tolerance > this.options.tolerance;
     const end = this.newton(tolerance, PATIENCE);
     if (end.converged || end.stopped) return end;
@@ -128,48 +177,63 @@ export class Carry {
     return ON_THE_WAY * this.options.unit;
   }
 
+  /** Keeps a piece that nothing holds. */
+  private shift(): number {
+    const { fixed } = this.system.frames;
+    return fixed.reduce((sum, each) => sum + each, 0) < HOLDING ? this.options.loose : 0;
+  }
+
   private newton(tolerance: number, mostCuts: number): NewtonEnd {
-    const { shift, onStep } = this.options;
+    const { enough } = this.options;
     const before = this.iterations;
     let count = 0;
     const end = newton(this.system, this.points, {
-      tolerance,
-      shift,
+      tolerance: (iterations) =>
+        enough !== undefined && before + iterations >= enough.after
+          ? Math.max(tolerance, enough.residual)
+          : tolerance,
+      shift: this.shift(),
       mostCuts,
       chordBelow: CHORD_BELOW,
       mostIterations: MOST_ITERATIONS,
-      onIteration: (residual) =>
-        onStep({ reached: this.reached, iterations: before + ++count, residual }),
+      onIteration: (residual) => this.goOn(before + ++count, residual, false),
     });
     this.iterations += end.iterations;
     this.stopped ||= end.stopped;
     return end;
   }
 
+  private goOn(iterations: number, residual: number, rests: boolean): boolean {
+    return this.options.onStep({ reached: this.reached, iterations, residual, rests });
+  }
+
   /** One step towards the goals; false where no step worth taking stays within the limits. */
   private step(moved: Float64Array, fresh: boolean): boolean {
-    const { system, points } = this;
-    const { sheet, cords } = system.parts;
-    const [from, wrinkles] = [points.slice(), system.state.wrinkles.slice()];
+    const { points } = this;
+    const { sheet, cords } = this.system.parts;
+    const begun = this.begun();
     const step = this.foretell(moved, fresh);
     const useBefore = this.use();
+    const [turnedBefore, faceUp] = [turnedOver(sheet, points), shareShyOfFold(sheet, points, step)];
     let share = Math.min(1, SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step));
     while (share >= LEAST_STEP && this.iterations < this.options.mostIterations) {
-      for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
+      for (let k = 0; k < points.length; k++) points[k] = begun.points[k]! + share * step[k]!;
       if (share === 1) arrive(this.goals, points);
-      const end = this.settle(share === 1 ? this.options.tolerance : this.onTheWay());
+      const end = this.balance(share === 1 ? this.options.tolerance : this.onTheWay());
       const use = this.use();
+      if (end.converged && share > faceUp && turnedOver(sheet, points) > turnedBefore) {
+        this.undo(begun);
+        share = faceUp;
+        continue;
+      }
       if (end.converged && (use <= this.options.mostUse || use <= useBefore)) {
         this.last = end;
         this.reached += share * (1 - this.reached);
+        this.stopped ||= !this.goOn(this.iterations, end.residual, true);
         return share === 1 || use <= useBefore || use < NEAR * this.options.mostUse;
       }
-      if (this.stopped) {
-        this.last = end;
-        return true;
-      }
-      points.set(from);
-      system.state.wrinkles.set(wrinkles);
+      this.undo(begun);
+      if (this.stopped) return true;
       const even = ((1 + NEAR) / 2) * this.options.mostUse - useBefore;
       share *= end.converged ? Math.min(0.9, Math.max(0.1, even / (use - useBefore))) : 0.25;
     }
@@ -179,32 +243,30 @@ export class Carry {
   /** Where everything goes when the goals are reached, as far as the stiffness here tells. */
   private foretell(moved: Float64Array, fresh: boolean): Float64Array {
     const { system, points } = this;
-    const { shift } = this.options;
     if (fresh) {
       system.evaluate(points, 'taut-stiffness');
-      return answer(system, factorStiffness(system, points, shift), moved);
+      return answer(system, factorStiffness(system, points, this.shift()), moved);
     }
     if (system.factor === undefined) {
       system.evaluate(points, 'stiffness');
-      factorStiffness(system, points, shift);
+      factorStiffness(system, points, this.shift());
     }
     return answer(system, system.factor!, moved);
   }
 
   /** No more iterations: what has not arrived stays where it is. */
   private giveUp(): void {
-    const nowhere = { use: 0, triangle: -1, line: 1, cord: -1 } as const;
-    this.gaveWay.push(...freezeAll(this.goals, this.points, nowhere));
+    freezeAll(this.goals, this.points, { use: 0, triangle: -1, line: 1, cord: -1 });
   }
 
   /** Freezes the goals that bring the next place to its limit. */
   private giveWay(moved: Float64Array): void {
     const { system, goals, points } = this;
-    this.last = this.settle(this.onTheWay());
+    this.rest(this.onTheWay());
     if (this.stopped) return;
     const { sheet, cords } = system.parts;
     const step = this.foretell(moved, false).map((x) => LEAST_STEP * x);
     const worst = worstAfter(sheet, cords, system.state, points, step);
-    this.gaveWay.push(...freezeWorst(system, goals, points, worst, this.options.shift));
+    freezeWorst(system, goals, points, worst, this.shift());
   }
 }

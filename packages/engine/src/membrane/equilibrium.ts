@@ -1,10 +1,11 @@
 import { ok, type Result } from '../units/index.ts';
 import { Carry, type CarryEnd } from './carry.ts';
+import { turnedOver } from './folds.ts';
 import { Frames } from './frames.ts';
-import { type Goal, goalsOf, outwardNormals, setFrames } from './goals.ts';
+import { type Goal, goalsOf, outwardNormals } from './goals.ts';
 import { limitUse } from './limits.ts';
 import { partsOf, unitForce } from './parts.ts';
-import { changePins, reactionOf } from './pins.ts';
+import { changePins, gaveWayOf, reactionOf } from './pins.ts';
 import {
   type Constraints,
   type Equilibrium,
@@ -23,6 +24,8 @@ import { System } from './system.ts';
 const TOLERANCE = 1e-10;
 /** A pin pushes when it does so by more than this share of the same force: that of the residual resistance. */
 const PUSHES = 1e-4;
+/** Pins are judged where forces are balanced to this share of that, not where a residual only will do. */
+const JUDGED = 0.1;
 /** Newton iterations of one `solve`; a hundred is much. What has not arrived then gives way. */
 const MOST_ITERATIONS = 500;
 /** Passes of letting go and catching pins. */
@@ -86,23 +89,27 @@ export class MembraneSolver {
   private setGoals(constraints: Constraints): void {
     const before = new Map(this.goals.map((goal) => [goal.node, goal]));
     this.goals = goalsOf(constraints, this.normals);
-    const { frames } = this.system;
+    const { frames, factor } = this.system;
     const was = frames.fixed.slice();
     for (const goal of this.goals) {
       const old = before.get(goal.node);
-      goal.released = goal.kind === 'pin' && old?.kind === 'pin' && old.released;
+      if (old?.kind !== goal.kind) continue;
+      goal.released = old.released;
+      goal.slipped = old.slipped && goal.most < Number.POSITIVE_INFINITY;
     }
     for (const node of before.keys()) frames.free(node);
-    setFrames(frames, this.goals);
-    const turns = frames.turned.some((turned) => turned === 1);
-    if (turns || was.some((fixed, k) => fixed !== frames.fixed[k])) this.system.factor = undefined;
+    this.system.prescribe(this.goals);
+    const same = was.every((fixed, k) => fixed === frames.fixed[k]);
+    const plain = [...before.values(), ...this.goals].every(
+      ({ slipped, node }) => !slipped && frames.turned[node] === 0,
+    );
+    if (same && plain) this.system.factor = factor;
   }
 
   /** Carries the sheet from where it is to its constraints. */
   solve(onStep: OnStep = always): Equilibrium {
     const { system, goals, points } = this;
     let iterations = 0;
-    const gaveWay = [];
     let end: CarryEnd;
     let settled = false;
     for (let pass = 0; ; pass++) {
@@ -113,21 +120,20 @@ export class MembraneSolver {
       }).run();
       this.fresh = false;
       iterations += end.iterations;
-      gaveWay.push(...end.gaveWay);
       if (end.stopped || pass === MOST_PASSES) break;
-      settled = !changePins(system, goals, points, PUSHES * this.unit);
+      const pushes = PUSHES * this.unit;
+      settled = end.residual > JUDGED * pushes || !changePins(system, goals, points, pushes);
       if (settled) break;
     }
-    return this.result({ ...end, iterations, gaveWay, converged: end.converged && settled });
+    return this.result({ ...end, iterations, converged: end.converged && settled });
   }
 
   private carryOptions() {
-    const prescribed = this.system.frames.fixed.reduce((sum, fixed) => sum + fixed, 0);
     return {
       tolerance: TOLERANCE * this.unit,
+      enough: this.question.enough,
       unit: this.unit,
-      // Three prescribed unknowns are the least that keep a piece from moving as a whole.
-      shift: prescribed < 3 ? (LOOSE * this.unit) / this.typicalEdge() : 0,
+      loose: (LOOSE * this.unit) / this.typicalEdge(),
       mostUse: this.question.mostUse ?? MOST_USE,
       fresh: this.fresh,
     };
@@ -141,16 +147,20 @@ export class MembraneSolver {
   private result(end: CarryEnd): Equilibrium {
     const { system, goals, points } = this;
     const { sheet } = system.parts;
+    const turned = turnedOver(sheet, points);
     return {
       ...end,
+      converged: end.converged && turned === 0,
+      turned,
       points: points.slice(),
-      reactions: Float64Array.from(goals.flatMap((goal) => reactionOf(system, goal))),
+      reactions: Float64Array.from(goals.flatMap((goal) => reactionOf(system, goal, points))),
       stretch: readStretch(sheet, points),
       stress: readStress(sheet, system.state, points),
       use: limitUse(sheet, system.state, points),
       branch: system.state.branch.slice(),
       released: goals.filter((goal) => goal.released).map((goal) => goal.index),
       energy: system.totals.energy,
+      gaveWay: gaveWayOf(goals, points),
     };
   }
 }

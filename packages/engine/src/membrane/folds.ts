@@ -10,7 +10,7 @@ const firstRoot = (a: number, b: number, c: number): number => {
 };
 
 /** How much of `step` can be taken before a triangle that lies face up turns over; may exceed 1. */
-export const shareBeforeFold = (sheet: Sheet, points: Float64Array, step: Float64Array): number => {
+const shareBeforeFold = (sheet: Sheet, points: Float64Array, step: Float64Array): number => {
   const [f, d] = [new Float64Array(4), new Float64Array(4)];
   let most = Number.POSITIVE_INFINITY;
   for (let e = 0; e < sheet.rest.count; e++) {
@@ -24,4 +24,29 @@ export const shareBeforeFold = (sheet: Sheet, points: Float64Array, step: Float6
     most = Math.min(most, firstRoot(now, slope, bend));
   }
   return most;
+};
+
+/** Triangles that lie face down. */
+export const turnedOver = (sheet: Sheet, points: Float64Array): number => {
+  const f = new Float64Array(4);
+  let count = 0;
+  for (let e = 0; e < sheet.rest.count; e++) {
+    deformation(sheet, points, e, f);
+    if (f[0]! * f[3]! - f[1]! * f[2]! < 0) count++;
+  }
+  return count;
+};
+
+/**
+ * A step goes no further than this share of the way to where a triangle turns over, which costs hardly any
+ * energy where the sheet is slack but is not how it lies; unless it is on its edge already, as where nodes
+ * are carried past each other.
+ */
+const SHY_OF_FOLD = 0.9;
+const LEAST_BEFORE_FOLD = 0.05;
+
+/** The share of `step` that turns no triangle over, short of it; 1 where one is on its edge already. */
+export const shareShyOfFold = (sheet: Sheet, points: Float64Array, step: Float64Array): number => {
+  const share = SHY_OF_FOLD * shareBeforeFold(sheet, points, step);
+  return share > LEAST_BEFORE_FOLD ? Math.min(1, share) : 1;
 };

@@ -1,4 +1,4 @@
-import { type Goal, wayLeft } from './goals.ts';
+import { type Goal, moves, wayLeft } from './goals.ts';
 import { type Worst, worstSlope } from './limits.ts';
 import { multiply } from './matrix.ts';
 import { factorStiffness } from './newton.ts';
@@ -43,7 +43,7 @@ const placeOf = ({ triangle, line, cord }: Worst): GaveWay['by'] => {
 };
 
 /**
- * Freezes the goals that stretch the place `worst` most, at least one of those that still move, and says so.
+ * Freezes the goals that stretch the place `worst` most, at least one of those that still move.
  * The system must be evaluated at `points` with its stiffness.
  */
 export const freezeWorst = (
@@ -52,31 +52,21 @@ export const freezeWorst = (
   points: Float64Array,
   worst: Worst,
   shift: number,
-): GaveWay[] => {
+): void => {
   const moving = stillMoving(goals, points);
   const blames = blame(system, moving, points, worst, shift);
   const most = Math.max(0, ...blames);
   const given = most > 0 ? moving.filter((_, k) => blames[k]! >= WITH_THE_WORST * most) : moving;
-  return freeze(given, points, worst);
+  freeze(given, worst);
 };
 
 /** Freezes all that still move, for a reason. */
-export const freezeAll = (goals: readonly Goal[], points: Float64Array, worst: Worst): GaveWay[] =>
-  freeze(stillMoving(goals, points), points, worst);
+export const freezeAll = (goals: readonly Goal[], points: Float64Array, worst: Worst): void =>
+  freeze(stillMoving(goals, points), worst);
 
 const stillMoving = (goals: readonly Goal[], points: Float64Array): Goal[] =>
-  goals.filter(
-    (goal) => !goal.released && !goal.frozen && Math.hypot(...wayLeft(goal, points)) > 0,
-  );
+  goals.filter((goal) => moves(goal) && Math.hypot(...wayLeft(goal, points)) > 0);
 
-const freeze = (given: readonly Goal[], points: Float64Array, worst: Worst): GaveWay[] =>
-  given.map((goal) => {
-    goal.frozen = true;
-    return {
-      kind: goal.kind,
-      index: goal.index,
-      node: goal.node,
-      short: Math.hypot(...wayLeft(goal, points)),
-      by: placeOf(worst),
-    };
-  });
+const freeze = (given: readonly Goal[], worst: Worst): void => {
+  for (const goal of given) goal.frozen = placeOf(worst);
+};

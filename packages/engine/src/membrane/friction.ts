@@ -10,15 +10,26 @@ export interface Friction {
   readonly most: Float64Array;
   /** Where the nodes were laid, mm. */
   readonly laid: Float64Array;
-  /** Positions in the values of each node's three entries: (x, x), (x, y), (y, y). */
-  readonly map: Int32Array;
 }
 
 /** mm over which the force of friction builds up: what a tape cannot tell, and no more. */
 export const SLIP = 0.5;
 
+/**
+ * What bears up to `most` N, evenly more over the first `over` mm and then no more: its energy at `away` mm
+ * and its force as a share of that way.
+ */
+export const yielding = (most: number, away: number, over: number) => {
+  const slides = away > over;
+  const share = most / (slides ? away : over);
+  const energy = slides ? most * (away - over / 2) : (share * away * away) / 2;
+  return { energy, share, slides };
+};
+
+/** Adds the mat to the totals. `map`: positions of each node's three entries in the stiffness. */
 export const addFriction = (
-  { most, laid, map }: Friction,
+  { most, laid }: Friction,
+  map: Int32Array,
   points: Float64Array,
   frames: Frames,
   withStiffness: boolean,
@@ -28,9 +39,8 @@ export const addFriction = (
   for (let i = 0; i < most.length; i++) {
     const [dx, dy] = [points[2 * i]! - laid[2 * i]!, points[2 * i + 1]! - laid[2 * i + 1]!];
     const away = Math.hypot(dx, dy);
-    const slides = away > SLIP;
-    const share = most[i]! / (slides ? away : SLIP);
-    totals.energy += slides ? most[i]! * (away - SLIP / 2) : (share * away * away) / 2;
+    const { energy, share, slides } = yielding(most[i]!, away, SLIP);
+    totals.energy += energy;
     totals.forces[2 * i]! += share * dx;
     totals.forces[2 * i + 1]! += share * dy;
     if (!withStiffness) continue;

@@ -1,6 +1,6 @@
 import type { Frames } from './frames.ts';
 import type { Mesh } from './mesh/mesh.ts';
-import type { ConstraintKind, Constraints, Pin, Slide } from './question.ts';
+import type { ConstraintKind, Constraints, GaveWay, Pin, Slide } from './question.ts';
 
 /** A constraint as the solver sees it. */
 export interface Goal {
@@ -14,10 +14,14 @@ export interface Goal {
   readonly along: readonly [number, number];
   /** Unit vector in which a pin pulls; undefined where it holds whatever happens. */
   readonly outward: readonly [number, number] | undefined;
+  /** Most force that it bears, N. */
+  readonly most: number;
   /** A pin that has let go. */
   released: boolean;
-  /** It gave way and stays where it is. */
-  frozen: boolean;
+  /** It bears all it can and is short of its place by as much as that takes. */
+  slipped: boolean;
+  /** What was at its limit where it gave way and stays; undefined where it did not. */
+  frozen: GaveWay['by'] | undefined;
   /** How often it let go or was caught again. */
   changes: number;
 }
@@ -49,7 +53,8 @@ export const outwardNormals = ({ points, triangles }: Mesh): Float64Array => {
 };
 
 export const goalsOf = (constraints: Constraints, normals: Float64Array): Goal[] => {
-  const state = { released: false, frozen: false, changes: 0 };
+  const state = { released: false, slipped: false, frozen: undefined, changes: 0 };
+  const any = Number.POSITIVE_INFINITY;
   const along = [1, 0] as const;
   const pull = ({ node, outward }: Pin): Goal['outward'] => {
     const [x, y] = outward ?? [normals[2 * node]!, normals[2 * node + 1]!];
@@ -67,6 +72,7 @@ export const goalsOf = (constraints: Constraints, normals: Float64Array): Goal[]
         y,
         along,
         outward: undefined,
+        most: any,
       }),
     ),
     ...constraints.pins.map(
@@ -79,6 +85,7 @@ export const goalsOf = (constraints: Constraints, normals: Float64Array): Goal[]
         y: pin.y,
         along,
         outward: pull(pin),
+        most: pin.most ?? any,
       }),
     ),
     ...constraints.slides.map(
@@ -89,6 +96,7 @@ export const goalsOf = (constraints: Constraints, normals: Float64Array): Goal[]
         node: slide.node,
         ...line(slide),
         outward: undefined,
+        most: slide.most ?? any,
       }),
     ),
   ];
@@ -96,12 +104,16 @@ export const goalsOf = (constraints: Constraints, normals: Float64Array): Goal[]
 
 /** Prescribes in `frames` what the goals prescribe now. */
 export const setFrames = (frames: Frames, goals: readonly Goal[]): void => {
-  for (const { kind, node, released, along } of goals) {
-    if (released) frames.free(node);
+  for (const { kind, node, released, slipped, along } of goals) {
+    if (released || slipped) frames.free(node);
     else if (kind === 'slide') frames.slide(node, ...along);
     else frames.hold(node);
   }
 };
+
+/** Whether it still prescribes a place, and moves to it. */
+export const moves = ({ released, slipped, frozen }: Goal): boolean =>
+  !released && !slipped && frozen === undefined;
 
 /** Way left to the goal in the node's own axes, mm: both ways, or across a slide's line. */
 export const wayLeft = (goal: Goal, points: Float64Array): readonly [number, number] => {
@@ -115,7 +127,7 @@ export const waysLeft = (goals: readonly Goal[], points: Float64Array) => {
   const moved = new Float64Array(points.length);
   let longest = 0;
   for (const goal of goals) {
-    if (goal.released || goal.frozen) continue;
+    if (!moves(goal)) continue;
     const way = wayLeft(goal, points);
     moved.set(way, 2 * goal.node);
     longest = Math.max(longest, Math.hypot(...way));

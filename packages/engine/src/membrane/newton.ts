@@ -1,12 +1,12 @@
-import { shareBeforeFold } from './folds.ts';
+import { shareShyOfFold } from './folds.ts';
 import { shareBeforeLimit } from './limits.ts';
 import { multiply, withoutFixed } from './matrix.ts';
 import { type Factor, factorise, solve } from './sparse/index.ts';
 import type { System } from './system.ts';
 
 export interface NewtonOptions {
-  /** Residual (N) that counts as equilibrium. */
-  readonly tolerance: number;
+  /** Residual (N) that counts as equilibrium after so many iterations. */
+  readonly tolerance: (iterations: number) => number;
   readonly mostIterations: number;
   /** Gives up after this many steps that were cut to less than half. */
   readonly mostCuts: number;
@@ -29,12 +29,6 @@ export interface NewtonEnd {
 
 /** Step no closer to a limit than this share of the way. */
 const SHY_OF_LIMIT = 0.95;
-/**
- * Nor so far that a triangle turns over, which costs hardly any energy where the sheet is slack but is not
- * how it lies; unless it is on its edge already, as where nodes are carried past each other.
- */
-const SHY_OF_FOLD = 0.9;
-const LEAST_BEFORE_FOLD = 0.05;
 const LEAST_SHARE = 2 ** -30;
 /** A step must fall by this share of what its slope promises (Armijo), or halve the slope. */
 const ENOUGH = 1e-4;
@@ -113,9 +107,8 @@ const searchLine = (system: System, points: Float64Array, step: Float64Array): n
   const energy = system.totals.energy;
   const slope = slopeAlong(system, step);
   const rounding = 1e-14 * Math.abs(energy);
-  let share = Math.min(1, SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step));
-  const fold = SHY_OF_FOLD * shareBeforeFold(sheet, points, step);
-  if (fold > LEAST_BEFORE_FOLD) share = Math.min(share, fold);
+  const limit = SHY_OF_LIMIT * shareBeforeLimit(sheet, cords, points, step);
+  let share = Math.min(shareShyOfFold(sheet, points, step), limit);
   while (share > LEAST_SHARE) {
     for (let k = 0; k < points.length; k++) points[k] = from[k]! + share * step[k]!;
     system.evaluate(points, 'stiffness');
@@ -154,7 +147,7 @@ export const newton = (system: System, points: Float64Array, options: NewtonOpti
   let [stopped, stuck] = [false, false];
   // Places are known to 2⁻⁵³ of their size, so no residual is surer than what that moves.
   const close = () =>
-    Math.max(options.tolerance, 4 * Number.EPSILON * extent * largestDiagonal(system));
+    Math.max(options.tolerance(iterations), 4 * Number.EPSILON * extent * largestDiagonal(system));
   const residual = () => history[history.length - 1]!;
   while (residual() > close() && iterations < options.mostIterations && !stuck && !stopped) {
     const kept = chord ? system.factor : undefined;

@@ -21,7 +21,13 @@ export const partsOf = (q: MembraneQuestion): Parts => {
       map,
     },
     cords: cordLines(q, pattern),
-    friction: frictionOf(q, rest, pattern),
+    friction: frictionOf(q, rest),
+    nodes: elementMap(
+      pattern,
+      Uint32Array.from({ length: nodes }, (_, i) => i),
+      1,
+      2,
+    ),
     symbolic: analyse(pattern, 2),
   };
 };
@@ -43,14 +49,11 @@ const cordLines = ({ cords, mesh }: MembraneQuestion, pattern: SparsePattern): C
 const frictionOf = (
   { mesh, friction = 0, start }: MembraneQuestion,
   rest: RestTriangles,
-  pattern: SparsePattern,
 ): Friction | undefined => {
   if (friction === 0) return undefined;
-  const all = Uint32Array.from({ length: mesh.points.length / 2 }, (_, i) => i);
   return {
     most: nodeAreas(mesh, rest).map((area) => friction * area),
     laid: (start ?? mesh.points).slice(),
-    map: elementMap(pattern, all, 1, 2),
   };
 };
 

@@ -31,6 +31,11 @@ export const constraintFaults = (constraints: Constraints, nodes: number): Fault
           fault(`${field}.node`, one.node, 'The node is constrained twice', 'Constrain it once'),
         );
       seen.add(one.node);
+      const { most } = one as { readonly most?: number };
+      if (most !== undefined && !(most > 0))
+        faults.push(
+          fault(`${field}.most`, most, 'It bears nothing', 'Give a force above 0 N, or none'),
+        );
     });
   constraints.slides.forEach((slide, k) => {
     if (slide.ax === slide.bx && slide.ay === slide.by)

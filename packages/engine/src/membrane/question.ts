@@ -16,6 +16,8 @@ export interface Pin extends Held {
    * outline at rest; a pin inside the piece without it holds whatever happens.
    */
   readonly outward?: readonly [number, number];
+  /** Most force that it bears, N, above 0: beyond, it gives way until it bears that. Any force without it. */
+  readonly most?: number;
 }
 
 /** A node that stays on the line through a and b and slides along it freely: a wire. */
@@ -25,6 +27,8 @@ export interface Slide {
   readonly ay: number;
   readonly bx: number;
   readonly by: number;
+  /** Most force across the line that it bears, N, as of a pin. */
+  readonly most?: number;
 }
 
 export interface Constraints {
@@ -48,6 +52,8 @@ export interface MembraneQuestion extends Constraints {
   readonly start?: Float64Array;
   /** Share of a limit at which the sheet counts as stretched out, 0 to 1; MOST_USE by default. */
   readonly mostUse?: number;
+  /** A residual, N, that will do once a solve has taken that many iterations; none by default. */
+  readonly enough?: { readonly residual: number; readonly after: number };
 }
 
 /**
@@ -65,9 +71,11 @@ export interface Progress {
   readonly iterations: number;
   /** N. */
   readonly residual: number;
+  /** Whether a step has just come to rest. */
+  readonly rests: boolean;
 }
 
-/** Called after each iteration; false stops the calculation where it is. */
+/** Called after each iteration and each step; false stops the calculation. A step that had not come to rest is undone. */
 export type OnStep = (progress: Progress) => boolean;
 
 /** A constraint that could not be carried to its target. */
@@ -78,10 +86,11 @@ export interface GaveWay {
   readonly node: number;
   /** Distance from its target that is left, mm. */
   readonly short: number;
-  /** What was at its limit: a material line of a triangle, or a cord; or no equilibrium was found. */
+  /** What was at its limit: a material line of a triangle, a cord, or its own pull; or no equilibrium was found. */
   readonly by:
     | { readonly kind: 'triangle'; readonly triangle: number; readonly line: 1 | 2 }
     | { readonly kind: 'cord'; readonly cord: number }
+    | { readonly kind: 'pull' }
     | { readonly kind: 'no-equilibrium' };
 }
 
@@ -106,7 +115,9 @@ export interface Equilibrium {
   readonly iterations: number;
   /** Largest force (N) out of balance on a free unknown. */
   readonly residual: number;
-  /** Balanced, with pins that only pull. Constraints that gave way do not count against it. */
+  /** Triangles that lie face down. */
+  readonly turned: number;
+  /** Balanced, with pins that only pull and every triangle face up. Constraints that gave way do not count against it. */
   readonly converged: boolean;
   /** Stopped by `onStep`. */
   readonly stopped: boolean;

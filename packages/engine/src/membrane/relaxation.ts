@@ -13,7 +13,7 @@ import {
   W,
 } from './material.ts';
 import { clampConvex, curvature, softenAcross, softenAll } from './relaxed-stiffness.ts';
-import { eigen, solveSymmetric, type Two } from './two-by-two.ts';
+import { eigen, lowest, solveSymmetric, type Two } from './two-by-two.ts';
 
 /**
  * No compression: a sheet that is squeezed wrinkles instead (tension field theory; Pipkin 1986, IMA J.
@@ -65,6 +65,13 @@ export interface Relaxation {
 /** Stops when the slope by z is this share of its own slope: rounding of a few products. */
 const CLOSE = 1e-13;
 const MOST_STEPS = 40;
+/**
+ * Rounding of an energy as a share of it and of its slopes: its terms are some ten times as large as their
+ * sum where a soft direction is squeezed and a stiff one pulled, and C is rounded before it.
+ */
+const ROUNDING = 1e-14;
+/** A step within it must halve the slope along itself. */
+const FLATTER = 0.5;
 /** Newton steps for the slack state, whose error falls by ρ/Y each time, and where they end: rounding. */
 const SLACK_STEPS = 8;
 const SLACK_CLOSE = 1e-11;
@@ -80,6 +87,9 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
   const own = new Float64Array(EVALUATED);
   const trial = new Float64Array(EVALUATED);
   const pair = { a: 0, b: 0 };
+  const slopes = new Float64Array(2);
+  const bends = new Float64Array(3);
+  const step = new Float64Array(2);
 
   const isTaut = (out: Float64Array): boolean =>
     out[G1]! >= 0 && out[G2]! >= 0 && 4 * out[G1]! * out[G2]! >= out[G3]! * out[G3]!;
@@ -144,36 +154,56 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
   /** Least eigenvalue of S + ½ρZ, which is 0 or more where Z is the best. */
   const leastWithResistance = (): number => {
     const [half, z1, z2] = [resistance / 2, pair.a, pair.b];
-    return eigen(
+    return lowest(
       2 * own[G1]! + half * z1 * z1,
       2 * own[G2]! + half * z2 * z2,
       own[G3]! + half * z1 * z2,
-    ).low;
+    );
+  };
+
+  /** Slope by z of the energy last put into `out`, into `slopes`. */
+  const slopeAt = (out: Float64Array, z1: number, z2: number): void => {
+    const push = (resistance / 2) * (z1 * z1 + z2 * z2);
+    slopes[0] = (2 * out[G1]! + push) * z1 + out[G3]! * z2;
+    slopes[1] = out[G3]! * z1 + (2 * out[G2]! + push) * z2;
   };
 
   /** Damped Newton for z, from pair and `own`; true where it converged. */
   const wrinkle = (c: C): boolean => {
-    for (let step = 0; step < MOST_STEPS; step++) {
-      const { a: z1, b: z2 } = pair;
-      const push = (resistance / 2) * (z1 * z1 + z2 * z2);
-      const g1 = (2 * own[G1]! + push) * z1 + own[G3]! * z2;
-      const g2 = own[G3]! * z1 + (2 * own[G2]! + push) * z2;
-      const [m11, m22, m12] = curvature(own, z1, z2, resistance);
+    for (let steps = 0; steps < MOST_STEPS; steps++) {
+      slopeAt(own, pair.a, pair.b);
+      const g1 = slopes[0]!;
+      const g2 = slopes[1]!;
+      curvature(own, pair.a, pair.b, resistance, bends);
+      const m11 = bends[0]!;
+      const m22 = bends[1]!;
+      const m12 = bends[2]!;
       const close = CLOSE * (scale + Math.abs(m11) + Math.abs(m22));
       if (Math.abs(g1) + Math.abs(g2) <= close) return true;
-      const [s1, s2] = solveSymmetric(m11, m22, m12, -g1, -g2);
+      solveSymmetric(m11, m22, m12, -g1, -g2, step);
+      const s1 = step[0]!;
+      const s2 = step[1]!;
       const slope = g1 * s1 + g2 * s2;
       if (!lineSearch(c, s1, s2, slope)) return Math.abs(g1) + Math.abs(g2) <= 100 * close;
     }
     return false;
   };
 
+  /** Falls of energy below its rounding tell nothing: there the slope must fall instead. */
   const lineSearch = (c: C, s1: number, s2: number, slope: number): boolean => {
     const energy = own[W]!;
-    const rounding = 4e-16 * (Math.abs(energy) + scale);
+    const stress = Math.abs(own[G1]!) + Math.abs(own[G2]!);
+    const rounding = ROUNDING * (Math.abs(energy) + scale + stress);
     for (let share = 1; share > 1e-5; share /= 2) {
-      const [z1, z2] = [pair.a + share * s1, pair.b + share * s2];
-      if (!(wrinkledEnergy(c, z1, z2, trial) <= energy + 1e-4 * share * slope + rounding)) continue;
+      const z1 = pair.a + share * s1;
+      const z2 = pair.b + share * s2;
+      const now = wrinkledEnergy(c, z1, z2, trial);
+      if (!(now <= energy + rounding)) continue;
+      if (!(now <= energy + 1e-4 * share * slope)) {
+        slopeAt(trial, z1, z2);
+        const left = slopes[0]! * s1 + slopes[1]! * s2;
+        if (!(Math.abs(left) <= FLATTER * Math.abs(slope))) continue;
+      }
       own.set(trial);
       pair.a = z1;
       pair.b = z2;
@@ -187,18 +217,18 @@ export const relaxation = (material: Material, share: number = RESIDUAL_SHARE): 
    * ρ hardly moves. Leaves energy and derivatives in `out`; false where it is not slack.
    */
   const slacken = (c: C, out: Float64Array): boolean => {
-    if (eigen(1 - c[0], 1 - c[1], -c[2]).low < -2 * share) return false;
+    if (lowest(1 - c[0], 1 - c[1], -c[2]) < -2 * share) return false;
     let [x11, x22, x12] = [1, 1, 0];
-    for (let step = 0; step < SLACK_STEPS; step++) {
+    for (let steps = 0; steps < SLACK_STEPS; steps++) {
       evaluate(material, x11, x22, x12, out);
       const r1 = out[G1]! + (resistance / 4) * (x11 - c[0]);
       const r2 = out[G2]! + (resistance / 4) * (x22 - c[1]);
       const r3 = out[G3]! + (resistance / 2) * (x12 - c[2]);
       if (Math.abs(r1) + Math.abs(r2) + Math.abs(r3) <= SLACK_CLOSE * resistance) break;
       const [h11, h22] = [out[H11]! + resistance / 4, out[H22]! + resistance / 4];
-      const [s1, s2] = solveSymmetric(h11, h22, out[H12]!, -r1, -r2);
-      x11 += s1;
-      x22 += s2;
+      solveSymmetric(h11, h22, out[H12]!, -r1, -r2, step);
+      x11 += step[0]!;
+      x22 += step[1]!;
       x12 -= r3 / (out[H33]! + resistance / 2);
     }
     const [z11, z22, z12] = [x11 - c[0], x22 - c[1], x12 - c[2]];

@@ -1,34 +1,37 @@
 import { G1, G2, G3, H11, H12, H13, H22, H23, H33 } from './material.ts';
 import { solveSymmetric, withoutNegative } from './two-by-two.ts';
 
+const solved = new Float64Array(2);
+const bend = new Float64Array(3);
+
 /** ∂²W_r/∂C² = H − H(H + K)⁻¹H = K − K(H + K)⁻¹K for a slack sheet, K = ¼ρ diag(1, 1, 2). */
 export const softenAll = (out: Float64Array, resistance: number): void => {
   const k = resistance / 4;
   const [h11, h22] = [out[H11]! + k, out[H22]! + k];
-  const [a11, a12] = solveSymmetric(h11, h22, out[H12]!, k, 0);
-  const [, a22] = solveSymmetric(h11, h22, out[H12]!, 0, k);
-  out[H11] = k - k * a11;
-  out[H22] = k - k * a22;
-  out[H12] = -k * a12;
+  const h12 = out[H12]!;
+  solveSymmetric(h11, h22, h12, k, 0, solved);
+  out[H11] = k - k * solved[0]!;
+  out[H12] = -k * solved[1]!;
+  solveSymmetric(h11, h22, h12, 0, k, solved);
+  out[H22] = k - k * solved[1]!;
   out[H33] = 2 * k - (4 * k * k) / (out[H33]! + 2 * k);
 };
 
 /**
- * M = Jᵀ(∂²W/∂C²)J + S + ½ρ(|z|² + 2z zᵀ) as M₁₁, M₂₂, M₁₂: curvature of the energy by z, with
- * J = ∂(z zᵀ)/∂z.
+ * M = Jᵀ(∂²W/∂C²)J + S + ½ρ(|z|² + 2z zᵀ) as M₁₁, M₂₂, M₁₂ into `into`: curvature of the energy by z,
+ * with J = ∂(z zᵀ)/∂z.
  */
 export const curvature = (
   out: Float64Array,
   z1: number,
   z2: number,
   resistance: number,
-): [number, number, number] => {
+  into: Float64Array,
+): void => {
   const [a, b, r] = [z1 * z1, z2 * z2, resistance / 2];
-  return [
-    4 * a * out[H11]! + b * out[H33]! + 2 * out[G1]! + r * (3 * a + b),
-    4 * b * out[H22]! + a * out[H33]! + 2 * out[G2]! + r * (a + 3 * b),
-    z1 * z2 * (4 * out[H12]! + out[H33]! + 2 * r) + out[G3]!,
-  ];
+  into[0] = 4 * a * out[H11]! + b * out[H33]! + 2 * out[G1]! + r * (3 * a + b);
+  into[1] = 4 * b * out[H22]! + a * out[H33]! + 2 * out[G2]! + r * (a + 3 * b);
+  into[2] = z1 * z2 * (4 * out[H12]! + out[H33]! + 2 * r) + out[G3]!;
 };
 
 /** Leaves out curvature below 0, which only a W that is not convex has. */
@@ -48,18 +51,19 @@ export const softenAcross = (
   resistance: number,
 ): void => {
   clampConvex(out);
-  const [m11, m22, m12] = curvature(out, z1, z2, resistance);
+  curvature(out, z1, z2, resistance, bend);
+  const [m11, m22, m12] = [bend[0]!, bend[1]!, bend[2]!];
   const [h11, h22, h33, h12] = [out[H11]!, out[H22]!, out[H33]!, out[H12]!];
-  const p = [2 * z1 * h11, 2 * z1 * h12, z2 * h33] as const;
-  const q = [2 * z2 * h12, 2 * z2 * h22, z1 * h33] as const;
-  const less = (i: 0 | 1 | 2, j: 0 | 1 | 2): number => {
-    const [x, y] = solveSymmetric(m11, m22, m12, p[j], q[j]);
-    return p[i] * x + q[i] * y;
-  };
-  out[H11]! -= less(0, 0);
-  out[H22]! -= less(1, 1);
-  out[H33]! -= less(2, 2);
-  out[H12]! -= less(0, 1);
-  out[H13]! -= less(0, 2);
-  out[H23]! -= less(1, 2);
+  // Columns of JᵀH.
+  const [p1, p2, p3] = [2 * z1 * h11, 2 * z1 * h12, z2 * h33];
+  const [q1, q2, q3] = [2 * z2 * h12, 2 * z2 * h22, z1 * h33];
+  solveSymmetric(m11, m22, m12, p1, q1, solved);
+  out[H11]! -= p1 * solved[0]! + q1 * solved[1]!;
+  out[H12]! -= p2 * solved[0]! + q2 * solved[1]!;
+  out[H13]! -= p3 * solved[0]! + q3 * solved[1]!;
+  solveSymmetric(m11, m22, m12, p2, q2, solved);
+  out[H22]! -= p2 * solved[0]! + q2 * solved[1]!;
+  out[H23]! -= p3 * solved[0]! + q3 * solved[1]!;
+  solveSymmetric(m11, m22, m12, p3, q3, solved);
+  out[H33]! -= p3 * solved[0]! + q3 * solved[1]!;
 };

@@ -1,8 +1,10 @@
 import { addCords, type CordLines } from './cords.ts';
 import type { Frames } from './frames.ts';
 import { addFriction, type Friction } from './friction.ts';
+import { type Goal, setFrames } from './goals.ts';
 import { type Sheet, SheetAssembly, type SheetState, type Wanted } from './sheet.ts';
 import type { Factor, Symbolic } from './sparse/index.ts';
+import { addTethers } from './tethers.ts';
 import { emptyTotals, type Totals } from './totals.ts';
 
 /** All that stores energy, and the analysis of its stiffness. */
@@ -10,6 +12,8 @@ export interface Parts {
   readonly sheet: Sheet;
   readonly cords: CordLines;
   readonly friction: Friction | undefined;
+  /** 3 positions a node in the values of the stiffness: (x, x), (x, y), (y, y). */
+  readonly nodes: Int32Array;
   readonly symbolic: Symbolic;
 }
 
@@ -23,6 +27,8 @@ export class System {
   factor: Factor | undefined;
   /** How often all of it was evaluated. */
   evaluations = 0;
+  /** Constraints that gave way to their pull. */
+  private tethers: readonly Goal[] = [];
   private readonly assembly: SheetAssembly;
 
   constructor(parts: Parts, frames: Frames) {
@@ -37,6 +43,13 @@ export class System {
     this.assembly = new SheetAssembly(sheet);
   }
 
+  /** Prescribes what the goals prescribe now; the others pull by what they bear, or not at all. */
+  prescribe(goals: readonly Goal[]): void {
+    setFrames(this.frames, goals);
+    this.tethers = goals.filter(({ slipped, released }) => slipped && !released);
+    this.factor = undefined;
+  }
+
   /** Fills `totals`; forces in the nodes' own axes. Where energy is Infinity the rest is not whole. */
   evaluate(points: Float64Array, wanted: Wanted): void {
     this.evaluations += 1;
@@ -49,7 +62,8 @@ export class System {
     if (totals.energy === Number.POSITIVE_INFINITY) return;
     addCords(parts.cords, points, frames, withStiffness, totals);
     if (parts.friction !== undefined)
-      addFriction(parts.friction, points, frames, withStiffness, totals);
+      addFriction(parts.friction, parts.nodes, points, frames, withStiffness, totals);
+    addTethers(this.tethers, parts.nodes, points, frames, withStiffness, totals);
     frames.intoOwn(totals.forces);
   }
 

@@ -1,4 +1,11 @@
-import type { BlockPlan, MeasurementPlanned, PiecePlan, PinKind } from '@dryflat/engine/blocking';
+import type {
+  BlockPlan,
+  MeasurementPlanned,
+  OrderTried,
+  OrderWay,
+  PiecePlan,
+  PinKind,
+} from '@dryflat/engine/blocking';
 import { formatLength, formatRange, mm } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
 import { inUnits, type Units } from '../../faults.ts';
@@ -63,18 +70,47 @@ const gentlerTexts = ({ gentler }: PiecePlan, { words }: Telling): string[] =>
     return `${percent(share)} of the stretch (at most ${percent(largestStretch)}${safe}): ${list.join(', ')}`;
   });
 
+const WAYS: Readonly<Record<OrderWay, string>> = {
+  outwards: 'from the middle of the top outwards',
+  'lower-edge-first': 'the lower edge first, then the upper one, then the sides',
+  'as-it-stood': 'as it was planned',
+};
+
+/** A rise of less is nothing on a tape, mm. */
+const RISES = 1;
+
+const fares = ({ slipped, lowerEdgeRisesMm }: OrderTried): string =>
+  [
+    slipped === 0 ? ', and none slips' : `, and ${many(slipped, 'pin')} would slip`,
+    lowerEdgeRisesMm < RISES
+      ? ''
+      : `; the lower edge rises by {mm:${lowerEdgeRisesMm.toFixed(1)}} before it is pinned`,
+  ].join('');
+
+/** What trying the order, and another with all pins at the same places, has shown. */
+const orderTexts = ({ orders: { planned, other } }: PiecePlan): string[] =>
+  planned === null
+    ? []
+    : [
+        `In this order, ${WAYS[planned.way]}, no pin bears more than ${planned.highestPullN.toFixed(1)} N on the way${fares(planned)}.${
+          other === null
+            ? ''
+            : ` With the same pins ${WAYS[other.way]} it would be ${other.highestPullN.toFixed(1)} N${fares(other)}.`
+        }`,
+      ];
+
 const summary = (plan: PiecePlan): string[] => {
   const counts = new Map<PinKind, number>();
   for (const { kind } of plan.pins) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const list = [...counts].map(([kind, count]) => many(count, PIN_WORDS[kind]));
   if (plan.pinsForWires > 0) list.push(`${many(plan.pinsForWires, 'pin')} along the wires`);
-  const { stretchUse, scallopMm, movedPins } = plan;
+  const { stretchUse, scallopMm } = plan;
   const along = stretchUse.along === 'width' ? 'across' : 'lengthwise';
   return [
     list.length === 0 ? 'No pins.' : `${list.join(', ')}.`,
     `At its worst the fabric is stretched ${along} to ${percent(stretchUse.max)} of what it can do, {mm:${stretchUse.where.x.toFixed(0)}} from the left of the mat and {mm:${stretchUse.where.y.toFixed(0)}} from its top.`,
     `Between pins the edge lies up to {mm:${scallopMm.max.toFixed(1)}} inside its line.`,
-    `In this order ${many(movedPins.thisOrder, 'pin')} would have to be moved again; hem first, then top, then sides: ${movedPins.naiveOrder}.`,
+    ...orderTexts(plan),
   ];
 };
 

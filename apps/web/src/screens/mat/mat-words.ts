@@ -1,4 +1,4 @@
-import type { EdgeKind, PinKind } from '@dryflat/engine/blocking';
+import type { EdgeKind, OrderWay, PinKind } from '@dryflat/engine/blocking';
 import { type CraftWord, useWords } from '../../kit/index.ts';
 
 export const PIN_WORDS: Readonly<Record<PinKind, string>> = {
@@ -34,6 +34,13 @@ const edgeWords = (word: (word: CraftWord) => string): Readonly<Record<EdgeKind,
 
 /** What an edge is called in the knitter's English. */
 export const useEdgeWords = (): Readonly<Record<EdgeKind, string>> => edgeWords(useWords());
+
+/** Which way around the piece an order goes. */
+export const WAY_WORDS: Readonly<Record<OrderWay, string>> = {
+  outwards: 'from the middle of the top outwards',
+  'lower-edge-first': 'the lower edge first, then the upper one, then the sides',
+  'as-it-stood': 'as it was planned',
+};
 
 /** `43 %`; what is less than half of one is `under 1 %`. */
 export const percent = (share: number): string =>

@@ -1,9 +1,10 @@
+import type { OrderTried } from '@dryflat/engine/blocking';
 import { memo } from 'react';
 import { Card, landmarkName, Notice, useLandmarkName, useLengths } from '../../kit/index.ts';
 import { useView } from '../../store/index.ts';
 import type { Planned } from '../../worker/mat/index.ts';
 import { useSentences } from '../result/craft-sentence.ts';
-import { percent } from './mat-words.ts';
+import { percent, pullWords, WAY_WORDS } from './mat-words.ts';
 
 const useNamed = (planned: Planned): ((text: string) => string) =>
   useNamedText(planned.plan.measurements.map(({ landmark }) => landmark));
@@ -61,21 +62,44 @@ export const CouldNot = memo(({ planned }: { planned: Planned }) => {
   );
 });
 
-/** How this order compares with going hem, top, sides; and the same pins with less stretch. */
+/** A rise of less is nothing on a tape, mm. */
+const RISES = 1;
+
+/** What else happens in an order: pins that slip, and a lower edge that rises. */
+const fares = (
+  { slipped, lowerEdgeRisesMm }: OrderTried,
+  length: (mm: number) => string,
+): string => {
+  const slips = slipped === 0 ? 'none slips' : `${slipped} would slip`;
+  const rises = `; the lower edge rises by ${length(lowerEdgeRisesMm)} before it is pinned`;
+  return `, and ${slips}${lowerEdgeRisesMm < RISES ? '' : rises}`;
+};
+
+/** How pins fare in this order and in another; and the same pins with less stretch. */
 export const OrderAndEase = memo(({ planned }: { planned: Planned }) => {
   const { length } = useLengths();
   const name = useLandmarkName();
-  const { movedPins, gentler, beforeSewing, scallopMm, measurements } = planned.plan;
+  const { orders, gentler, beforeSewing, scallopMm, measurements } = planned.plan;
   const called = (id: string) => {
     const found = measurements.find((each) => each.name === id);
     return found ? name(found.landmark) : id;
   };
   return (
     <Card title="Order, and a gentler pull">
-      <p>
-        Placed in this order, <strong>{pinsThat(movedPins.thisOrder)}</strong> to be set again. Hem
-        first, then the top, then the sides, it would be <strong>{movedPins.naiveOrder}</strong>.
-      </p>
+      {orders.planned && (
+        <p>
+          In this order, {WAY_WORDS[orders.planned.way]}, the pin that bears most on the way is{' '}
+          <strong>{pullWords(orders.planned.highestPullN)}</strong>
+          {fares(orders.planned, length)}.{' '}
+          {orders.other && (
+            <>
+              With the same pins {WAY_WORDS[orders.other.way]} it would be{' '}
+              <strong>{pullWords(orders.other.highestPullN)}</strong>
+              {fares(orders.other, length)}.
+            </>
+          )}
+        </p>
+      )}
       <p>
         Between two pins the edge draws in by <strong>{length(scallopMm.max)}</strong> at the
         deepest.
@@ -129,9 +153,6 @@ export const OrderAndEase = memo(({ planned }: { planned: Planned }) => {
     </Card>
   );
 });
-
-const pinsThat = (count: number): string =>
-  count === 0 ? 'no pin has' : count === 1 ? 'one pin has' : `${count} pins have`;
 
 const COUNT = 'count-pins';
 

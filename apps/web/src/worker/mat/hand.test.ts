@@ -1,4 +1,4 @@
-import { type PiecePlan, type PieceToBlock, planBlock } from '@dryflat/engine/blocking';
+import { MOST_PULL, type PiecePlan, type PieceToBlock, planBlock } from '@dryflat/engine/blocking';
 import { fabricMaterial } from '@dryflat/engine/fabric';
 import { beforeAll, expect, test } from 'vitest';
 import { HAND_NODES, type Hand, openHand } from './hand.ts';
@@ -134,12 +134,21 @@ test('MV8: what takes too long is told as it stands, and goes on from there', ()
   const places = placesOf(plan);
   hand.lie(places);
   const far = places.map(([x, y], k): [number, number] => (k === 0 ? [x, y - 60] : [x, y]));
-  let steps = 0;
-  const first = hand.lie(far, () => ++steps < 3);
+  const first = hand.lie(far, () => false);
   expect([first.stopped, first.converged]).toEqual([true, false]);
   expect(first.points.every(Number.isFinite)).toBe(true);
   const last = hand.lie(far);
   expect([last.stopped, last.converged]).toEqual([false, true]);
+});
+
+test('MV8: a pin pulled far beyond what a hand gives bears that, and how far it is short is told', () => {
+  const places = placesOf(plan);
+  const far = places.map(([x, y], k): [number, number] => (k === 0 ? [x, y - 300] : [x, y]));
+  const { pulls, short, converged } = hand.lie(far);
+  expect(converged).toBe(true);
+  expect(Math.max(...pulls)).toBeLessThanOrEqual(MOST_PULL + 1e-9);
+  expect(short.find(({ pin }) => pin === 0)!.mm).toBeGreaterThan(100);
+  hand.lie(places);
 });
 
 test('MV7: a wire follows the pins at its ends', () => {

@@ -1,10 +1,12 @@
 import {
+  MOST_PULL,
   measured,
   openSheet,
   type PiecePlan,
   type PieceSheet,
   type PieceToBlock,
   type PinPlaced,
+  pinsForWire,
   rulersOf,
 } from '@dryflat/engine/blocking';
 import type { Point } from '@dryflat/engine/garment';
@@ -21,6 +23,8 @@ interface Grip {
   readonly holds: readonly { readonly node: number; readonly dx: number; readonly dy: number }[];
   /** Nodes of a wire, in order: those between its ends slide along the line through them. */
   readonly wire: readonly number[];
+  /** Pins that bear what pulls at it: of a wire those along it, else 1. */
+  readonly heldBy: number;
   readonly ring: number;
 }
 
@@ -28,8 +32,8 @@ interface Grip {
 export interface Hand {
   readonly cloth: Cloth;
   /**
-   * `places` on the mat, one for each of `plan.pins`. `goOn` is asked after each step: false tells how it
-   * lies so far, and asking for the same places again goes on from there.
+   * `places` on the mat, one for each of `plan.pins`. `goOn` is asked whenever it has come to rest on the way:
+   * false tells how it lies so far, and asking for the same places again goes on from there.
    */
   readonly lie: (places: Places, goOn?: () => boolean) => Lying;
 }
@@ -68,10 +72,10 @@ export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => 
       const { constraints, owners } = constraintsOf(grips, places, frame);
       const set = sheet.solver.constrain(constraints);
       if (!set.ok) throw new Error(set.faults.map(({ problem }) => problem).join('; '));
-      const eq = sheet.solver.solve(goOn);
+      const eq = sheet.solver.solve(({ rests }) => !rests || goOn === undefined || goOn());
       return {
         ...fieldOf(sheet, eq, frame),
-        ...pinsOf(eq, owners, grips.length, constraints.pins.length),
+        ...pinsOf(eq, owners, grips, constraints.pins.length),
         reached: rulers.map((ruler) => measured(ruler, sheet.ring, eq.points)),
         converged: eq.converged,
         stopped: eq.stopped,
@@ -90,14 +94,22 @@ const gripOf = (pin: PinPlaced, { ring, spacing }: PieceSheet, places: readonly 
     dy: places[k]!.y - at.y,
   });
   if (pin.along === null)
-    return { holds: [{ node: ring[nearest]!.node, dx: 0, dy: 0 }], wire: [], ring: nearest };
+    return {
+      holds: [{ node: ring[nearest]!.node, dx: 0, dy: 0 }],
+      wire: [],
+      heldBy: 1,
+      ring: nearest,
+    };
   const under = onSegment(places, at, pin.along, spacing / 2);
   const within = under.length > 0 ? under : [nearest];
   if (pin.kind === 'comb' || within.length < 3)
-    return { holds: within.map(hold), wire: [], ring: nearest };
+    return { holds: within.map(hold), wire: [], heldBy: 1, ring: nearest };
+  const [first, last] = [within[0]!, within.at(-1)!];
+  const span = Math.hypot(places[last]!.x - places[first]!.x, places[last]!.y - places[first]!.y);
   return {
-    holds: [hold(within[0]!), hold(within.at(-1)!)],
+    holds: [hold(first), hold(last)],
     wire: within.map((k) => ring[k]!.node),
+    heldBy: pinsForWire(span),
     ring: nearest,
   };
 };
@@ -105,7 +117,7 @@ const gripOf = (pin: PinPlaced, { ring, spacing }: PieceSheet, places: readonly 
 /** Constraints of the sheet, whose y runs up, and which pin each belongs to: pins, then slides. */
 const constraintsOf = (grips: readonly Grip[], places: Places, frame: Frame) => {
   const taken = new Set<number>();
-  const pins: { node: number; x: number; y: number }[] = [];
+  const pins: { node: number; x: number; y: number; most: number }[] = [];
   const slides: Constraints['slides'][number][] = [];
   const owners: { pins: number[]; slides: number[] } = { pins: [], slides: [] };
   const free = (node: number): boolean => !taken.has(node) && taken.add(node).size > 0;
@@ -113,19 +125,23 @@ const constraintsOf = (grips: readonly Grip[], places: Places, frame: Frame) => 
   const order = [...grips.keys()].sort((a, b) => grips[a]!.wire.length - grips[b]!.wire.length);
   for (const k of order) {
     const [x, y] = places[k]!;
-    for (const { node, dx, dy } of grips[k]!.holds)
+    const { holds, wire } = grips[k]!;
+    // A comb shares what one hand gives; a wire's ends are at pins of their own.
+    const most = wire.length > 0 ? MOST_PULL : MOST_PULL / holds.length;
+    for (const { node, dx, dy } of holds)
       if (free(node)) {
-        pins.push({ node, ...inPiece(frame, { x: x + dx, y: y + dy }) });
+        pins.push({ node, ...inPiece(frame, { x: x + dx, y: y + dy }), most });
         owners.pins.push(k);
       }
   }
   const target = new Map(pins.map((pin) => [pin.node, pin]));
-  grips.forEach(({ wire }, k) => {
+  grips.forEach(({ wire, heldBy }, k) => {
     const [a, b] = [target.get(wire[0]!), target.get(wire.at(-1)!)];
     if (a === undefined || b === undefined) return;
+    const most = (MOST_PULL * heldBy) / Math.max(1, wire.length - 2);
     for (const node of wire.slice(1, -1))
       if (free(node)) {
-        slides.push({ node, ax: a.x, ay: a.y, bx: b.x, by: b.y });
+        slides.push({ node, ax: a.x, ay: a.y, bx: b.x, by: b.y, most });
         owners.slides.push(k);
       }
   });
@@ -156,10 +172,15 @@ const fieldOf = (sheet: PieceSheet, eq: Equilibrium, frame: Frame) => {
 /** A pull of a tenth of a gram, N: a pin let go has none, one in slack fabric hardly any. */
 const HARDLY = 1e-3;
 
-const pinsOf = (eq: Equilibrium, owners: readonly number[], count: number, pins: number) => {
-  const pulls = new Float64Array(count);
+const pinsOf = (
+  eq: Equilibrium,
+  owners: readonly number[],
+  grips: readonly Grip[],
+  pins: number,
+) => {
+  const pulls = new Float64Array(grips.length);
   owners.forEach((k, i) => {
-    pulls[k]! += Math.hypot(eq.reactions[2 * i]!, eq.reactions[2 * i + 1]!);
+    pulls[k]! += Math.hypot(eq.reactions[2 * i]!, eq.reactions[2 * i + 1]!) / grips[k]!.heldBy;
   });
   const loose = [...pulls.keys()].filter((k) => pulls[k]! < HARDLY);
   const short = eq.gaveWay.map(({ kind, index, short: mm }) => ({
