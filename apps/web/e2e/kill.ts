@@ -160,7 +160,8 @@ const listenIn = ({
     const made = transaction.apply(this, args);
     if (made.mode !== 'readwrite') return made;
     const stand = standing();
-    if (abort && random() < 0.5) {
+    // Not before the first key, so that there is a garment to come back to whatever is lost.
+    if (abort && Object.keys(stand).length > 0 && random() < 0.5) {
       made.commit = () => {
         made.abort();
         page.noteAbort();

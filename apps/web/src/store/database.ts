@@ -12,7 +12,7 @@ const UPDATES = 'updates';
 const DURABLE = { durability: 'strict' } as const;
 
 /** Milliseconds that a database has to answer: far more than it takes, less than it takes to give up. */
-export const PATIENCE = 4_000;
+export const PATIENCE = 3_500;
 
 /** How browsers say that they keep nothing here at all, as in some private windows. */
 const KEEPS_NOTHING = new Set(['SecurityError', 'InvalidStateError']);
