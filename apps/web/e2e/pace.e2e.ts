@@ -3,6 +3,7 @@ import ical from 'ical.js';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { benchHere, fitsSideways, isSound, openExample, PHONE } from './harness.ts';
+import { untilKept } from './storage.ts';
 
 const at = benchHere();
 
@@ -71,7 +72,7 @@ test('PC2, PC4: a day, a curve and what the date asks for; hours and days off mo
   await expect.poll(() => away.count()).toBe(3);
   await isSound(page);
 
-  await page.waitForTimeout(400);
+  await untilKept(page);
   const last = await settled(page, '.pc-when');
   await page.reload();
   expect(await settled(page, '.pc-when')).toBe(last);

@@ -5,6 +5,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { beginGarment, benchHere, DIST, killBrowser, openProfile } from './harness.ts';
 import { type Served, serveFolder } from './serve.ts';
+import { untilKept } from './storage.ts';
 
 const at = benchHere();
 
@@ -59,8 +60,7 @@ test('B15: a killed browser loses nothing typed, half-typed text least of all', 
   await toYarn(page);
   const address = page.url();
   await mass(page).pressSequentially('13 3/');
-  // The time that a keystroke has to reach the disk: far less than it takes to reach for the tape.
-  await page.waitForTimeout(250);
+  await untilKept(page);
   killBrowser(profile);
   await first.close().catch(() => {});
 
