@@ -148,13 +148,12 @@ test('MA13: give in width and length go together as loosely as in the table', ()
 });
 
 test('MA11: at hanging loads the law and the table that hanging uses tell the same', () => {
-  // Both come from one data set; the table counts from a chord carried back to no load, the law from
-  // a fitted rest, which differ most in rib across (the first frame of it is far from rest).
+  // Both come from one data set; the table counts from a chord carried back to no load, the law from a
+  // fitted rest. All rows, acrylic rib across with them: 0.15 at most there, 0.23 in wool between the yarns.
   for (const stitch of ['stockinette', 'garter', 'seed', 'rib-1x1'] as const)
     for (const fibre of ['acrylic', 'cotton', 'wool'] as const)
       for (const d of ['width', 'length'] as const)
         for (const load of [0.01, 0.02, 0.05]) {
-          if (stitch === 'rib-1x1' && d === 'width') continue;
           const table = extensionAtLoad(rowForBlend(stitch, [{ fibre, share: 1 }], d).row, load);
           // Within the log-SD between two yarns, 0.45, which either result carries as its doubt.
           expect(Math.abs(Math.log(strain(fibre, stitch, d, load) / table))).toBeLessThan(0.45);

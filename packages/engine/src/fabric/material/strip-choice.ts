@@ -21,9 +21,9 @@ export interface StripChoice {
 
 /**
  * Limits are surer than what it takes to come near them: the fitted limits of two yarns of one stitch
- * differ by a log-SD of 0.2, hardly related to how far they give under a small load.
+ * differ by a log-SD of 0.11, hardly related to how far they give under a small load.
  */
-export const LIMIT_LOG_SD = 0.2;
+export const LIMIT_LOG_SD = 0.11;
 
 /**
  * Fitted law for a stitch in a blend, dry: acrylic and cotton as pulled, every other fibre between or
