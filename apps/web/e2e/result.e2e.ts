@@ -9,6 +9,7 @@ import {
   benchHere,
   DESK,
   fitsSideways,
+  isSound,
   openExample,
   PHONE,
   smallTargets,
@@ -166,6 +167,12 @@ test('R7: a swatch added by keyboard alone narrows the ladder to what the engine
   await card.getByLabel('Counted').focus();
   await page.keyboard.type('22½ over 10 cm');
   await page.keyboard.press('Enter');
+  await card.getByText('Say when it was: before any wash, or after.').waitFor();
+  expect(await card.getByLabel('Counted').inputValue()).toBe('22½ over 10 cm');
+  await card.getByRole('radio', { name: 'Dried, laid flat' }).focus();
+  await page.keyboard.press('Space');
+  await card.getByLabel('Counted').focus();
+  await page.keyboard.press('Enter');
 
   const after = structuredClone(before);
   after.evidence.push({
@@ -274,10 +281,14 @@ test('R13: a girth by the tape is asked flat or around, with what each would mea
   await group.getByLabel('As knit').press('Tab');
   await group.getByText('If it is flat, it goes 101 cm around', { exact: false }).waitFor();
   await goTo(page, 'Forecast');
-  await page.getByRole('link', { name: 'Mend it under Pieces' }).click();
+  await answer(page).waitFor();
+  const leftOut = page.getByText('50.5 cm of "Chest" is left out until you say');
+  await leftOut.waitFor();
+  await page.getByRole('link', { name: 'Say it under Pieces' }).click();
   await group.getByRole('radio', { name: /^Flat/ }).click({ force: true });
   await goTo(page, 'Forecast');
   await answer(page).waitFor();
+  expect(await leftOut.count()).toBe(0);
 });
 
 test('R16: a whole width, a hang weight and a pinned strip are entered, and named as what they are', async () => {
@@ -295,6 +306,7 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
     'Stitches or rows in it (may stay empty)': '29',
   });
   await whole.getByRole('radio', { name: /^Was pulled/ }).click({ force: true });
+  await whole.getByRole('radio', { name: 'As knit' }).click({ force: true });
   await whole.getByRole('button', { name: 'Add the length' }).click();
   await page
     .getByRole('group', { name: 'Whole width of 29 stitches, pulled: an upper bound' })
@@ -305,6 +317,7 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
     'Length before': '12,5',
     'Length with the weight on': 'long',
   });
+  await hang.getByRole('radio', { name: 'Dried, laid flat' }).click({ force: true });
   await hang.getByRole('button', { name: 'Add the hang weight' }).click();
   await hang.getByText(/is not a length|no length|cannot be read/i).waitFor();
   expect(await page.getByRole('heading', { name: /^A weight hung, up/ }).count()).toBe(0);
@@ -328,6 +341,58 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
     .getByText(/: 10\scm at rest, pinned to 12\scm, dried to 11\scm$/)
     .first()
     .waitFor();
+});
+
+test('R21: no state is chosen for a count: it is kept as typed and asked for, and filed as it was said', async () => {
+  const page = await at.open();
+  await openForecast(page, 'Lantern Row');
+  await goTo(page, 'Evidence');
+  const form = page.getByRole('form', { name: /^Count on/ }).first();
+  expect(
+    await form
+      .getByRole('radiogroup', { name: 'When it was' })
+      .getByRole('radio', { checked: true })
+      .count(),
+  ).toBe(0);
+  await form.getByLabel('Counted').fill('31 over 10 cm');
+  await form.getByRole('button', { name: 'Add the count' }).click();
+  await form.getByText('Say when it was: before any wash, or after.').waitFor();
+  await isSound(page);
+  await page.reload();
+  expect(await form.getByLabel('Counted').inputValue()).toBe('31 over 10 cm');
+  await form.getByText('As knit', { exact: true }).click();
+  await form.getByRole('button', { name: 'Add the count' }).click();
+  await expect.poll(() => form.getByLabel('Counted').inputValue()).toBe('');
+  const group = page.getByRole('group', { name: 'Stitches over 10 cm', exact: true });
+  await expect.poll(() => group.getByLabel('As knit').inputValue()).toBe('31');
+  expect(await group.getByLabel('Dried', { exact: true }).inputValue()).toBe('');
+});
+
+test('R22: without a size each is foretold with its chance and its numbers, and one press chooses', async () => {
+  const page = await at.open();
+  await openForecast(page, 'Ledger Day');
+  await goTo(page, 'Pattern');
+  await page.getByRole('button', { name: 'Names of sizes, add a size' }).click();
+  await page.getByRole('button', { name: 'Remove size 3' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  const line = page.getByRole('link', { name: /Which size\?/ });
+  await line.click();
+  await page.getByRole('heading', { level: 2, name: 'Which size?' }).waitFor();
+  const sizes = page.locator('.df-sizes > li');
+  expect(await sizes.count()).toBe(7);
+  await isSound(page);
+  for (const text of await sizes.allInnerTexts()) {
+    expect(text).toMatch(/%/);
+    expect(text).toMatch(/Chest, buttoned, around \d/);
+    expect(text).toMatch(/Length, hem to shoulder \d/);
+  }
+  await goTo(page, 'Evidence');
+  await page.getByRole('region', { name: 'Stitches over 10 cm' }).waitFor();
+  await goTo(page, 'Counts');
+  await page.getByText('No size is chosen.').waitFor();
+  await line.click();
+  await page.getByRole('button', { name: 'Choose size 4', exact: true }).click();
+  await page.getByText('Size 4: all that is wanted fits').waitFor();
 });
 
 test('R17: a note is kept through a closed tab', async () => {

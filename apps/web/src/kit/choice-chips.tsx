@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { Label, Radio, RadioGroup, Text } from 'react-aria-components';
+import { FieldError, Label, Radio, RadioGroup, Text } from 'react-aria-components';
 import './choice.css';
 import './field.css';
 
@@ -17,6 +17,8 @@ export interface ChoiceChipsProps<T extends string> {
   onChange: (value: T) => void;
   choices: readonly Choice<T>[];
   hint?: ReactNode;
+  /** What is wrong with it, such as that nothing is chosen yet; null when nothing is. */
+  fault?: ReactNode;
   readOnly?: boolean;
   labelUnseen?: boolean;
 }
@@ -28,6 +30,7 @@ export const ChoiceChips = <T extends string>({
   onChange,
   choices,
   hint,
+  fault,
   readOnly = false,
   labelUnseen = false,
 }: ChoiceChipsProps<T>) => (
@@ -36,6 +39,8 @@ export const ChoiceChips = <T extends string>({
     value={value}
     onChange={(next) => onChange(next as T)}
     isReadOnly={readOnly}
+    isInvalid={Boolean(fault)}
+    validationBehavior="aria"
   >
     <Label className={labelUnseen ? 'df-unseen' : 'df-label'}>{label}</Label>
     {hint && (
@@ -51,5 +56,6 @@ export const ChoiceChips = <T extends string>({
         </Radio>
       ))}
     </div>
+    <FieldError className="df-field-fault">{fault}</FieldError>
   </RadioGroup>
 );

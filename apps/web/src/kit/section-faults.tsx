@@ -1,5 +1,5 @@
 import type { Fault } from '@dryflat/engine/units';
-import { faultsBesidePhotos, type GarmentRecord, isDoubt } from '@dryflat/record';
+import { faultsBesidePhotos, type GarmentRecord, mustBeMended } from '@dryflat/record';
 import { useGarment } from '../store/index.ts';
 import { Notice } from './card.tsx';
 import { FaultList } from './fault-list.tsx';
@@ -34,7 +34,7 @@ export const SectionFaults = ({
     problem: print(each.problem),
     mend: print(each.mend),
   }));
-  const wrong = found.some((each) => !isDoubt(each));
+  const wrong = found.some(mustBeMended);
   return (
     told.length > 0 && (
       <Notice tone={wrong ? 'wrong' : 'unsure'}>

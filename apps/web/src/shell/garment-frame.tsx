@@ -8,6 +8,7 @@ import { HalfTypedLine } from './half-typed-line.tsx';
 import { SHELF } from './hash.ts';
 import { Hem } from './hem.tsx';
 import { KeepingLine } from './keeping-line.tsx';
+import { LeftOutLine } from './left-out-line.tsx';
 import { Loading } from './loading.tsx';
 import { PinningLine } from './pinning-line.tsx';
 import type { PlaceName } from './place-names.ts';
@@ -75,6 +76,7 @@ const Content = ({ id, place }: { id: string; place: PlaceName }) => {
         <p className="df-soft">{kindName(record.kind, words)}</p>
         <KeepingLine />
         <HalfTypedLine />
+        <LeftOutLine place={place} />
         <PinningLine />
       </div>
       {readOnly && (

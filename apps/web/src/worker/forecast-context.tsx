@@ -1,4 +1,4 @@
-import type { Forecast, GaugeStep } from '@dryflat/engine/garment';
+import type { EachSize, Forecast, GaugeStep } from '@dryflat/engine/garment';
 import type { Fault } from '@dryflat/engine/units';
 import { createContext, type ReactNode, useContext, useEffect, useRef, useState } from 'react';
 import { useGarment } from '../store/index.ts';
@@ -8,6 +8,8 @@ import type { Answer } from './protocol.ts';
 export interface ForecastNow {
   /** The newest forecast; stays while the next one is worked out, null where there is none. */
   readonly forecast: Forecast | null;
+  /** Where no size is chosen: the forecast of each; null otherwise. */
+  readonly sizes: EachSize | null;
   /** How the gauge narrowed, reading by reading. */
   readonly steps: readonly GaugeStep[];
   /** A newer forecast is being worked out. */
@@ -18,7 +20,14 @@ export interface ForecastNow {
   readonly broken: string | null;
 }
 
-const START: ForecastNow = { forecast: null, steps: [], pending: true, faults: [], broken: null };
+const START: ForecastNow = {
+  forecast: null,
+  sizes: null,
+  steps: [],
+  pending: true,
+  faults: [],
+  broken: null,
+};
 
 const Now = createContext<ForecastNow>(START);
 
@@ -30,6 +39,11 @@ export const afterAnswer = (answer: Answer): ForecastNow => ({
   ...START,
   pending: false,
   ...(answer.kind === 'forecast' && { forecast: answer.forecast, steps: answer.steps }),
+  ...(answer.kind === 'sizes' && {
+    sizes: answer.each,
+    steps: answer.steps,
+    faults: answer.faults,
+  }),
   ...(answer.kind === 'faults' && { faults: answer.faults }),
   ...(answer.kind === 'broken' && { broken: answer.message }),
 });

@@ -1,4 +1,4 @@
-import type { Forecast, GaugeStep } from '@dryflat/engine/garment';
+import type { EachSize, Forecast, GaugeStep } from '@dryflat/engine/garment';
 import type { Fault } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
 
@@ -14,6 +14,14 @@ export type Answer =
       readonly turn: number;
       readonly forecast: Forecast;
       readonly steps: readonly GaugeStep[];
+    }
+  | {
+      /** No size is chosen: what each would be, and the question which. */
+      readonly kind: 'sizes';
+      readonly turn: number;
+      readonly each: EachSize;
+      readonly steps: readonly GaugeStep[];
+      readonly faults: readonly Fault[];
     }
   | { readonly kind: 'faults'; readonly turn: number; readonly faults: readonly Fault[] }
   | { readonly kind: 'broken'; readonly turn: number; readonly message: string };

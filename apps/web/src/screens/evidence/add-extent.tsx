@@ -1,38 +1,43 @@
+import { findLandmark } from '@dryflat/engine/garment';
 import type { CountReading, Specimen } from '@dryflat/record';
+import { isOfGarment } from '@dryflat/record/routes';
 import { useState } from 'react';
-import { announce, ChoiceChips } from '../../kit/index.ts';
-import { newId } from '../../store/index.ts';
-import { stateChoices } from '../result/state-names.ts';
+import { announce, Select } from '../../kit/index.ts';
+import { newId, useGarment } from '../../store/index.ts';
 import { AddForm } from './add-form.tsx';
 import type { SpecimenEdits } from './change-specimen.ts';
 import { DirectionChoice } from './direction-choice.tsx';
-import type { GridState } from './grid-rows.ts';
 import { ReadChoice } from './read-choice.tsx';
+import { readIn, StateChoice, useChosenState } from './state-choice.tsx';
 import { useTypedCount, useTypedLength } from './typed.ts';
 import { TypedField } from './typed-field.tsx';
+
+const STATES = ['asKnit', 'wet', 'dried', 'onPins', 'rewashed'] as const;
 
 /** The whole extent by tape, best with the number of stitches or rows that it holds. */
 export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
   const [direction, setDirection] = useState<'width' | 'length'>('width');
-  const [chosen, setState] = useState<GridState>('asKnit');
+  const state = useChosenState(specimen, STATES);
   const [read, setRead] = useState<CountReading['read']>('flat');
+  const [place, setPlace] = useState<string | null>(null);
+  const places = usePlaces(specimen, direction);
   const path = `evidence/${specimen.id}/new-extent`;
   const length = useTypedLength(`${path}/mm`, 'From edge to edge');
   const count = useTypedCount(`${path}/count`, 'Stitches or rows in it (may stay empty)');
-  const washed = specimen.washed !== 'not';
-  const state = washed ? chosen : 'asKnit';
   const send = (): void => {
     const mm = length.read();
     const known = count.isEmpty ? undefined : count.read();
-    if (mm === null || known === null) return;
+    const when = state.read();
+    if (mm === null || known === null || when === null) return;
     edits.add({
       kind: 'extent',
       id: newId(),
       direction,
       mm,
       ...(known !== undefined && { count: known }),
-      state,
+      ...readIn(when),
       read,
+      ...(place !== null && places.includes(place) && { place }),
     });
     length.clear();
     count.clear();
@@ -51,16 +56,27 @@ export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: Spec
         <TypedField typed={length} />
         <TypedField typed={count} />
       </div>
-      {washed && (
-        <ChoiceChips
-          label="When it was"
-          value={state}
-          onChange={setState}
+      {places.length > 0 && (
+        <Select
+          label="Where it was taken"
+          hint="With its stitches, the garment is foretold as wide as it is there."
+          value={place}
+          onChange={setPlace}
           readOnly={edits.readOnly}
-          choices={stateChoices(['asKnit', 'wet', 'dried', 'rewashed'] as const)}
+          options={places.map((name) => ({ value: name, label: name }))}
         />
       )}
+      <StateChoice of={state} readOnly={edits.readOnly} />
       <ReadChoice value={read} onChange={setRead} readOnly={edits.readOnly} />
     </AddForm>
   );
+};
+
+/** Widths of the pattern that a piece of the garment may be measured at, by their names; none of a swatch. */
+const usePlaces = (specimen: Specimen, direction: 'width' | 'length'): readonly string[] => {
+  const { record } = useGarment();
+  if (direction !== 'width' || !isOfGarment(specimen)) return [];
+  return record.pattern.measurements
+    .filter(({ landmark }) => findLandmark(landmark)?.direction === 'width')
+    .map(({ name }) => name);
 };

@@ -1,21 +1,20 @@
 import type { Specimen } from '@dryflat/record';
 import { useState } from 'react';
-import { announce, ChoiceChips } from '../../kit/index.ts';
+import { announce } from '../../kit/index.ts';
 import { newId } from '../../store/index.ts';
-import { stateChoices } from '../result/state-names.ts';
 import { AddForm } from './add-form.tsx';
 import type { SpecimenEdits } from './change-specimen.ts';
 import { DirectionChoice } from './direction-choice.tsx';
-import type { GridState } from './grid-rows.ts';
+import { StateChoice, useChosenState } from './state-choice.tsx';
 import { useTypedLength, useTypedMass } from './typed.ts';
 import { TypedField } from './typed-field.tsx';
+
+const STATES = ['asKnit', 'dried', 'rewashed'] as const;
 
 /** A known weight on a clipped strip: how stiff this fabric is. */
 export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
   const [direction, setDirection] = useState<'width' | 'length'>('length');
-  const washed = specimen.washed !== 'not';
-  const [chosen, setState] = useState<GridState>('dried');
-  const state = washed ? chosen : 'asKnit';
+  const chosen = useChosenState(specimen, STATES);
   const path = `evidence/${specimen.id}/new-hang`;
   const mass = useTypedMass(`${path}/mass`, 'Weight hung on, grams');
   const clipped = useTypedLength(`${path}/clipped`, 'Width that the clip holds');
@@ -28,7 +27,9 @@ export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: Specim
       before.read(),
       after.read(),
     ];
+    const state = chosen.read();
     if (massG === null || clippedMm === null || beforeMm === null || afterMm === null) return;
+    if (state === null) return;
     edits.add({ kind: 'hang', id: newId(), direction, massG, clippedMm, beforeMm, afterMm, state });
     for (const typed of [mass, clipped, before, after]) typed.clear();
     announce('Added.');
@@ -48,15 +49,7 @@ export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: Specim
         <TypedField typed={before} />
         <TypedField typed={after} />
       </div>
-      {washed && (
-        <ChoiceChips
-          label="When it was"
-          value={state}
-          onChange={setState}
-          readOnly={edits.readOnly}
-          choices={stateChoices(['asKnit', 'dried', 'rewashed'] as const)}
-        />
-      )}
+      <StateChoice of={chosen} readOnly={edits.readOnly} />
     </AddForm>
   );
 };

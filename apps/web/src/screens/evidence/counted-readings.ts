@@ -3,6 +3,8 @@ import type { CountReading } from '@dryflat/record';
 
 interface Circumstances {
   readonly state: CountReading['state'];
+  /** Of what was dried: whether on pins. Left out where nobody said. */
+  readonly pinned?: boolean;
   readonly read: CountReading['read'];
   /** Empty where nobody said. */
   readonly place: string;
@@ -11,7 +13,7 @@ interface Circumstances {
 /** Readings from one line: a count of stitches, one of rows, or both. */
 export const readingsOf = (
   { stitches, rows }: ParsedCounts,
-  { state, read, place }: Circumstances,
+  { state, pinned, read, place }: Circumstances,
   newId: () => string,
 ): CountReading[] =>
   (
@@ -30,6 +32,7 @@ export const readingsOf = (
             count: counted.count,
             overMm: counted.over,
             state,
+            ...(pinned !== undefined && { pinned }),
             read,
             ...(place !== '' && { place }),
           },

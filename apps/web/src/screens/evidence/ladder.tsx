@@ -16,13 +16,13 @@ const SPAN_WORDS = { cm: '10 cm', in: '4 in' } as const;
 
 /** How each entry narrows the gauge, stitches and rows, as bars that shrink. */
 export const Ladder = () => {
-  const { faults } = useForecast();
+  const { faults, sizes } = useForecast();
   const { record } = useGarment();
   const word = useWords();
   const [state, setState] = useState<ForecastState>('dried');
   return (
     <Card title={`What this says of the ${word('gauge')}`}>
-      {faults.length > 0 ? (
+      {faults.length > 0 && sizes === null ? (
         <>
           <p>This follows once the rest of the garment can be worked out:</p>
           <MendList id={record.id} faults={faults} />
@@ -49,13 +49,15 @@ export const Ladder = () => {
 };
 
 const Rungs = ({ along, state }: { along: Along; state: ForecastState }) => {
-  const { forecast, steps } = useForecast();
+  const { forecast, sizes, steps } = useForecast();
+  // The fabric is the same whatever the size.
+  const gauge = (forecast ?? sizes?.sizes[0])?.gauge;
   const { record } = useGarment();
   const { units } = useView();
   const [all, setAll] = useState(false);
   const what = along === 'stitch' ? 'Stitches' : 'Rows';
-  if (forecast === null) return <p role="status">Working it out…</p>;
-  const rungs = rungsOf({ record, steps, now: forecast.gauge, along, state, span: SPANS[units] });
+  if (gauge === undefined) return <p role="status">Working it out…</p>;
+  const rungs = rungsOf({ record, steps, now: gauge, along, state, span: SPANS[units] });
   const scale = rungScale(rungs);
   const newest = rungs.length > 2 ? rungs.at(-2) : undefined;
   const shown = all ? rungs : shortLadder(rungs);

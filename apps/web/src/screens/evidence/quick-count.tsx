@@ -3,24 +3,22 @@ import type { CountReading, Specimen } from '@dryflat/record';
 import { type FormEvent, useState } from 'react';
 import { announce, Button, ChoiceChips, Disclosure } from '../../kit/index.ts';
 import { newId, useView } from '../../store/index.ts';
-import { stateChoices } from '../result/state-names.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
 import { readingsOf } from './counted-readings.ts';
-import type { GridState } from './grid-rows.ts';
 import { ReadChoice } from './read-choice.tsx';
+import { readIn, StateChoice, useChosenState } from './state-choice.tsx';
 import { useTyped } from './typed.ts';
 import { TypedField } from './typed-field.tsx';
 
+const STATES = ['asKnit', 'wet', 'dried', 'onPins', 'rewashed'] as const;
 const OVER = { cm: mm(100), in: mm(101.6) } as const;
 
 /** One line for a count, as it is said: `21½ over 10 cm`. */
 export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
   const { units } = useView();
-  const washed = specimen.washed !== 'not';
   const [counted, setCounted] = useState<'stitches' | 'rows'>('stitches');
-  const [chosen, setState] = useState<GridState | null>(null);
+  const state = useChosenState(specimen, STATES);
   const [read, setRead] = useState<CountReading['read']>('flat');
-  const state = washed ? (chosen ?? 'dried') : 'asKnit';
   const path = `evidence/${specimen.id}/new`;
   const count = useTyped(`${path}/count`, 'Counted', (text, field) =>
     parseCountOver(text, { field, bare: counted, over: OVER[units] }),
@@ -32,9 +30,10 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
   const send = (event: FormEvent): void => {
     event.preventDefault();
     const parsed = count.read();
-    if (parsed === null) return;
+    const when = state.read();
+    if (parsed === null || when === null) return;
     const where = place.read() ?? '';
-    edits.add(...readingsOf(parsed, { state, read, place: where }, newId));
+    edits.add(...readingsOf(parsed, { ...readIn(when), read, place: where }, newId));
     count.clear();
     announce('Added.');
   };
@@ -54,16 +53,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
           { value: 'rows', label: 'Rows' },
         ]}
       />
-      <ChoiceChips
-        label="When it was"
-        value={state}
-        onChange={setState}
-        readOnly={edits.readOnly}
-        choices={stateChoices(
-          washed ? (['asKnit', 'wet', 'dried', 'rewashed'] as const) : (['asKnit'] as const),
-        )}
-        hint={washed ? undefined : 'Say above how it was washed, to enter counts after the wash.'}
-      />
+      <StateChoice of={state} readOnly={edits.readOnly} />
       <Disclosure title="Where on it; was it pulled?" level={4}>
         <div className="df-stack">
           <TypedField typed={place} />

@@ -5,6 +5,7 @@ import { newId } from '../../store/index.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
 import {
+  type GridReading,
   type GridRow,
   type GridState,
   gridRows,
@@ -82,7 +83,8 @@ const useRowTitle = () => {
 
 const Cell = ({ specimen, edits, row, state }: GridProps & { row: GridRow; state: GridState }) => {
   const reading = row.cells[state];
-  const { label } = STATE_NAMES[state];
+  const { label: name } = STATE_NAMES[state];
+  const label = reading?.pinned ? `${name}, on pins` : name;
   const path = reading
     ? `evidence/${specimen.id}/readings/${reading.id}`
     : `evidence/${specimen.id}/rows/${row.id}/${state}`;
@@ -93,13 +95,7 @@ const Cell = ({ specimen, edits, row, state }: GridProps & { row: GridRow; state
         if (draft.kind === 'count') draft.count = value;
         if (draft.kind === 'extent') draft.mm = value;
       });
-    else
-      edits.add({
-        ...row.first,
-        id: newId(),
-        state,
-        ...(row.first.kind === 'count' ? { count: value } : { mm: value }),
-      } as typeof row.first);
+    else edits.add({ ...besideFirst(row, state, value), id: newId() });
   };
   if (row.first.kind === 'count')
     return (
@@ -118,6 +114,14 @@ const Cell = ({ specimen, edits, row, state }: GridProps & { row: GridRow; state
       onCommit={commit}
     />
   );
+};
+
+/** What a number in another state of the same row is; of pins nobody said anything there. */
+const besideFirst = ({ first }: GridRow, state: GridState, value: number): GridReading => {
+  const { pinned: _, ...shared } = first;
+  return shared.kind === 'count'
+    ? { ...shared, state, count: value }
+    : { ...shared, state, mm: value };
 };
 
 /** An emptied cell goes, but never the last of its row: that would take the row from under the hand. */

@@ -1,8 +1,10 @@
 import { useState } from 'react';
-import { Button, Dialog, LengthField, TextField, toast } from '../../kit/index.ts';
+import { Button, ChoiceChips, Dialog, LengthField, TextField, toast } from '../../kit/index.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
 import type { GridReading, GridRow } from './grid-rows.ts';
 import { ReadChoice } from './read-choice.tsx';
+
+const PINS: Readonly<Record<string, 'flat' | 'pins'>> = { true: 'pins', false: 'flat' };
 
 /** What a whole row shares: its length, its place, how it was read. */
 export const RowSheet = ({
@@ -61,6 +63,22 @@ export const RowSheet = ({
                 if (reading.kind === 'count') reading.overMm = overMm;
               });
           }}
+        />
+      )}
+      {row.cells.dried && (
+        <ChoiceChips
+          label="It dried"
+          value={PINS[`${row.cells.dried.pinned}`] ?? null}
+          readOnly={edits.readOnly}
+          onChange={(how) =>
+            editAll((reading) => {
+              if (reading.state === 'dried') reading.pinned = how === 'pins';
+            })
+          }
+          choices={[
+            { value: 'flat', label: 'Laid flat' },
+            { value: 'pins', label: 'On pins' },
+          ]}
         />
       )}
       <TextField label="Where on it" value={place} readOnly={edits.readOnly} onChange={setPlace} />

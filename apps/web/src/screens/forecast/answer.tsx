@@ -1,5 +1,5 @@
 import type { ForecastState } from '@dryflat/engine/fabric';
-import type { Forecast, MeasurementForecast } from '@dryflat/engine/garment';
+import { type Forecast, keyMeasurements, type MeasurementForecast } from '@dryflat/engine/garment';
 import type { ReactNode } from 'react';
 import { Icon, useLengths } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
@@ -19,23 +19,12 @@ export const Answer = ({ forecast, state }: { forecast: Forecast; state: Forecas
       <h2 className="df-unseen">The answer</h2>
       <div className="df-figures">
         <AllFit forecast={forecast} />
-        {leading(forecast).map((measurement) => (
+        {keyMeasurements(forecast).map((measurement) => (
           <Length key={measurement.id} measurement={measurement} state={state} />
         ))}
       </div>
       <p className="df-lead">{own(forecast.advice.sentence)}</p>
     </section>
-  );
-};
-
-/** The width and the length that are looked at first: those whose fit is wanted, else the first. */
-const leading = ({ measurements, fit }: Forecast): MeasurementForecast[] => {
-  const wanted = new Set(fit.map((each) => each.measurement));
-  const order = [...measurements].sort(
-    (a, b) => Number(wanted.has(b.id)) - Number(wanted.has(a.id)),
-  );
-  return (['width', 'length'] as const).flatMap(
-    (direction) => order.find((each) => each.direction === direction) ?? [],
   );
 };
 

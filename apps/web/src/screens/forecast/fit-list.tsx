@@ -1,11 +1,12 @@
 import type { Forecast, LandmarkFit } from '@dryflat/engine/garment';
-import type { GarmentRecord } from '@dryflat/record';
+import { awaitsSpan, type GarmentRecord } from '@dryflat/record';
 import { Card, Icon, useLandmarkName, useLengths } from '../../kit/index.ts';
 import { RangeBar } from '../../schematic/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { useGarment } from '../../store/index.ts';
 import { ChanceBar } from '../result/chance-bar.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
+import { PLACE_LABELS } from '../result/mend-place.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 
 /** How it will fit, place by place. */
@@ -107,18 +108,21 @@ const unjudged = ({ wearer }: GarmentRecord, { fit }: Forecast): string[] =>
 const Unjudged = ({ landmark }: { landmark: string }) => {
   const { record } = useGarment();
   const name = useLandmarkName()(landmark);
-  const inPattern = record.pattern.measurements.some((each) => each.landmark === landmark);
+  const row = record.pattern.measurements.find((each) => each.landmark === landmark);
+  const place = row !== undefined && !awaitsSpan(row) ? 'wearer' : 'pattern';
   return (
     <li className="df-mend">
       <p>
         <strong>{name} cannot be judged yet.</strong>{' '}
-        {inPattern
-          ? 'Ease is wanted there, but the body measurement is missing.'
-          : 'The pattern gives no measurement there.'}
+        {row === undefined
+          ? 'The pattern gives no measurement there.'
+          : awaitsSpan(row)
+            ? 'Whether its number is flat or around is not said yet.'
+            : 'Ease is wanted there, but the body measurement is missing.'}
       </p>
-      <a className="df-button" href={garmentHash(record.id, inPattern ? 'wearer' : 'pattern')}>
+      <a className="df-button" href={garmentHash(record.id, place)}>
         <Icon name="pen" />
-        Mend it under {inPattern ? 'Wearer' : 'Pattern'}
+        Mend it under {PLACE_LABELS[place]}
       </a>
     </li>
   );

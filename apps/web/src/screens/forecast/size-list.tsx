@@ -52,12 +52,13 @@ const SizeRow = ({ fit, forecast }: { fit: SizeFit; forecast: Forecast }) => {
           </li>
         ))}
       </ul>
-      <Choose size={fit.size} chosen={chosen} />
+      <ChooseSize size={fit.size} chosen={chosen} />
     </li>
   );
 };
 
-const Choose = ({ size, chosen }: { size: string; chosen: boolean }) => {
+/** The way to a size; says so of the one that is chosen. */
+export const ChooseSize = ({ size, chosen }: { size: string; chosen: boolean }) => {
   const { change, readOnly, undo } = useGarment();
   if (chosen) return <p className="df-size-chosen">Chosen</p>;
   const choose = (): void => {

@@ -29,11 +29,13 @@ test('P7: what was not read is marked in the line where it stands, with its faul
 });
 
 test('P12: a line that holds no measurement is told from one that was not read', () => {
-  const text = 'Chest: 34 (38, 42) in\n  see page seven \nWaist: 30 (tbc, 38) in\nCast on 84 sts.';
+  const text =
+    'Chest: 34 (38, 42) in\n  see page seven \nWaist: 30 (tbc, 38) in\nRnd 1: k2; repeat from * 3 times.\nChest 34 in; see page 2';
   expect(textLines(text, readSizeTable(text)).map(({ idle }) => idle)).toEqual([
     false,
     true,
     false,
     true,
+    false,
   ]);
 });

@@ -16,6 +16,8 @@ export interface TextLine {
 }
 
 const HOLDS_NONE = 'table-no-values';
+/** What a line has that holds no measurement: what was left out, and what stands between. */
+const IDLE: ReadonlySet<LinePart['as']> = new Set(['unread', 'plain', 'join']);
 
 interface Piece {
   readonly start: number;
@@ -57,9 +59,8 @@ export const textLines = (
     const end = index + line.length;
     const here = unread.filter(({ from }) => from[0] >= index && from[0] < end);
     const parts = partsOf(text, index, end, pieces);
-    const isIdle = ({ as, text: part }: LinePart): boolean =>
-      as === 'unread' || (as === 'plain' && part.trim() === '');
-    const idle = here.every(({ fault }) => fault.code === HOLDS_NONE) && parts.every(isIdle);
+    const idle =
+      here.every(({ fault }) => fault.code === HOLDS_NONE) && parts.every(({ as }) => IDLE.has(as));
     lines.push({ start: index, parts, unread: here, idle });
   }
   return lines;

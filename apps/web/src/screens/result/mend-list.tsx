@@ -1,4 +1,5 @@
 import type { Fault } from '@dryflat/engine/units';
+import { isQuestion } from '@dryflat/record';
 import { Icon, useFaultText } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { PLACE_LABELS, placeOfField } from './mend-place.ts';
@@ -12,7 +13,8 @@ export const MendList = ({ id, faults }: { id: string; faults: readonly Fault[] 
       {faults.map((fault) => (
         <li key={`${fault.code} ${fault.field}`} className="df-mend">
           <p>
-            <strong>{capital(print(fault.problem))}.</strong> {print(fault.mend)}
+            <strong>{capital(print(fault.problem))}.</strong>
+            {!isQuestion(fault) && <> {print(fault.mend)}</>}
           </p>
           <MendLink id={id} fault={fault} />
         </li>
@@ -29,7 +31,7 @@ const MendLink = ({ id, fault }: { id: string; fault: Fault }) => {
   return (
     <a className="df-button" href={garmentHash(id, place)}>
       <Icon name="pen" />
-      Mend it under {PLACE_LABELS[place]}
+      {isQuestion(fault) ? 'Say it' : 'Mend it'} under {PLACE_LABELS[place]}
     </a>
   );
 };

@@ -15,13 +15,19 @@ const GROUPS: readonly { value: Wearer['group']; label: string }[] = [
   { value: 'nobody', label: 'Nobody: a blanket, a gift to come' },
 ];
 
+/** What is said while there is no body to measure. */
+const HINTS: Partial<Record<Wearer['group'], string>> = {
+  'not-said': 'Choose who, and the measurements of the body come next.',
+  nobody: 'A wish can be said for nobody too.',
+};
+
 /** Who it is for, the body, and how it should fit. */
 const Wearing = () => {
   const { record } = useGarment();
   const { first, later } = bodyPlacesFor(record.kind);
-  const hasBody =
-    record.wearer.body.length > 0 ||
-    (record.wearer.group !== 'nobody' && first.length + later.length > 0);
+  const { body, group } = record.wearer;
+  const somebody = group !== 'nobody' && group !== 'not-said';
+  const hasBody = body.length > 0 || (somebody && first.length + later.length > 0);
   return (
     <>
       <WhoCard />
@@ -36,23 +42,20 @@ export default Wearing;
 const WhoCard = () => {
   const { record, change, readOnly } = useGarment();
   const { first, later } = bodyPlacesFor(record.kind);
-  const hidesBody = record.wearer.group === 'nobody' && first.length + later.length > 0;
+  const { group } = record.wearer;
+  const worn = first.length + later.length > 0;
   return (
     <Card title="Who is it for?">
       <ChoiceChips
         label="It is for"
         labelUnseen
-        value={record.wearer.group}
-        onChange={(group) =>
+        value={group === 'not-said' ? null : group}
+        onChange={(who) =>
           change((draft) => {
-            draft.wearer.group = group;
+            draft.wearer.group = who;
           })
         }
-        hint={
-          hidesBody
-            ? 'Choose who, and the measurements of the body come next. A wish can be said for nobody too.'
-            : undefined
-        }
+        hint={worn ? HINTS[group] : undefined}
         choices={GROUPS}
         readOnly={readOnly}
       />

@@ -1,0 +1,55 @@
+import { wholePattern } from '@dryflat/engine/paste/testing';
+import { chromium } from 'playwright-core';
+import type { Figure } from '../../../scripts/lib/figures.mjs';
+import { ROOT } from '../../../scripts/lib/root.mjs';
+import { buildWeb, webDist } from '../../../scripts/lib/web-build.mjs';
+import { beginGarment } from './garments.ts';
+import { LAUNCH, PHONE } from './launch.ts';
+import { serveFolder } from './serve.ts';
+
+/** Characters of a whole pattern with all its instructions. */
+const PATTERN = 24_000;
+
+/** What a phone shows of a pasted pattern: how tall the page is, and how long it takes. */
+export async function* figures(): AsyncGenerator<Figure> {
+  if (!(await buildWeb(ROOT, { quiet: true }))) throw new Error('the app could not be built');
+  const served = await serveFolder(webDist(ROOT));
+  const browser = await chromium.launch(LAUNCH);
+  try {
+    const context = await browser.newContext({ viewport: PHONE, locale: 'en-US' });
+    const page = await context.newPage();
+    await page.goto(served.address);
+    await beginGarment(page, 'Pasted');
+    await page.getByRole('navigation').getByRole('link', { name: 'Pattern' }).click();
+    const box = page.getByLabel('Size lines, or a table from a spreadsheet');
+    await box.waitFor();
+    const began = performance.now();
+    await box.fill(wholePattern(PATTERN));
+    await page.getByRole('button', { name: /^Take over/ }).waitFor();
+    const ms = performance.now() - began;
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    yield {
+      name: 'height of the page after a pattern of 24,000 characters was pasted, 390 × 844',
+      value: height,
+      unit: 'px',
+      // Six screens: eight measurements, each with its number, its sizes and its button.
+      goal: { most: 6 * PHONE.height },
+    };
+    yield {
+      name: 'from pasting it to what was read of it',
+      value: ms,
+      unit: 'ms',
+      // A second is what a thought bears without being broken (common practice, no source).
+      goal: { most: 1_000 },
+    };
+    yield {
+      name: 'characters of it that the box kept',
+      value: (await box.inputValue()).length,
+      unit: '',
+      goal: { exactly: PATTERN },
+    };
+  } finally {
+    await browser.close();
+    await served.stop();
+  }
+}
