@@ -3,6 +3,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import ts from 'typescript';
+import { filesEnding } from './measuring.mjs';
+import { ROOT } from './root.mjs';
 
 /** Calls that plan, draw, or start a program. */
 export const WORK = [
@@ -19,7 +21,6 @@ export const WORK = [
   'forecastDrying',
   'drawDryings',
   'countsOfPiece',
-  'execFileSync',
   'spawnSync',
 ];
 
@@ -51,7 +52,7 @@ const nameOf = (callee) => {
 };
 
 /** Reads files once, and finds out what runs when one of them is imported. */
-export const importReader = () => {
+const importReader = () => {
   /** @type {Map<string, File>} */
   const files = new Map();
 
@@ -177,4 +178,21 @@ export const importReader = () => {
   };
 
   return workAtImport;
+};
+
+/**
+ * What importing one file does.
+ * @param {string} path
+ */
+export const workAtImport = (path) => importReader()(path);
+
+/** Test files of the repository that work while they are imported, with what they call; and kinds of work that no test calls any more. */
+export const planningAtImport = () => {
+  const workOf = importReader();
+  const tests = ['.test.ts', '.test.tsx', '.e2e.ts'].flatMap(filesEnding);
+  const files = tests.flatMap((file) =>
+    workOf(join(ROOT, file)).map((way) => way.replaceAll(`${ROOT}/`, '')),
+  );
+  const all = tests.map((file) => readFileSync(join(ROOT, file), 'utf8')).join('\n');
+  return { files, missing: WORK.filter((name) => !all.includes(`${name}(`)) };
 };

@@ -30,7 +30,9 @@ export const filesEnding = (ending) =>
  */
 export const loaded = async (file, cache) => {
   const outfile = join('.cache', cache, `${relative('.', file).replaceAll('/', '-')}.mjs`);
-  const made = await bundled(file, outfile, { external: ['playwright-core', 'esbuild', 'pdfjs-dist'] });
+  const made = await bundled(file, outfile, {
+    external: ['playwright-core', 'esbuild', 'pdfjs-dist'],
+  });
   return import(pathToFileURL(made).href);
 };
 

@@ -1,17 +1,12 @@
 import { execFileSync } from 'node:child_process';
 import { type BrowserContext, chromium } from 'playwright-core';
+import { CHROMIUM_ARGS } from '../../../scripts/lib/chromium.mjs';
 
 export const PHONE = { width: 390, height: 844 };
 
 export const LAUNCH = {
   executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--no-first-run',
-  ],
+  args: CHROMIUM_ARGS,
 };
 
 /** A browser whose storage lies in a folder, so that it can be killed and started again. */

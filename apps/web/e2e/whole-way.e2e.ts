@@ -4,17 +4,9 @@ import { join } from 'node:path';
 import { faultsOf, isDoubt, pinsIn, pinsMissing, pinTotal, readRecord } from '@dryflat/record';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import {
-  axeFindings,
-  collectErrors,
-  DIST,
-  fitsSideways,
-  killBrowser,
-  openExample,
-  openProfile,
-  smallTargets,
-} from './harness.ts';
+import { collectErrors, DIST, isSound, killBrowser, openExample, openProfile } from './harness.ts';
 import { serveFolder } from './serve.ts';
+import { untilKept } from './storage.ts';
 
 /** A plan takes seconds, and many times that beside other work on two cores; a hang still ends. */
 const PLANNED = { timeout: 240_000 };
@@ -32,20 +24,6 @@ const copyKept = (page: Page): Promise<void> =>
       registration.active?.addEventListener('statechange', () => done(null)),
     );
   });
-
-/** What everything on the way has to be, in both themes. */
-const isSound = async (page: Page): Promise<void> => {
-  for (const theme of ['dark', 'light']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    // Colours change over within the quickest time that they may take.
-    await page.waitForTimeout(150);
-    expect(await axeFindings(page)).toEqual([]);
-  }
-  expect(await smallTargets(page)).toEqual([]);
-  expect(await fitsSideways(page)).toBe(true);
-};
 
 const place = (page: Page, name: string) =>
   page
@@ -68,8 +46,8 @@ const pinUntil = async (page: Page, last: number): Promise<void> => {
   for (;;) {
     const [step, of] = await stepShown(page);
     if (step >= last) return;
-    // Presses that follow sooner than a hand can are taken for a bounce.
-    await page.waitForTimeout(200);
+    // Presses that follow sooner than a hand can are taken for one, by the page's clock: it is put on.
+    await page.clock.fastForward(200);
     await page.getByRole('button', { name: /^Next/ }).click();
     if (step === of) return;
     await expect.poll(async () => (await stepShown(page))[0]).toBe(step + 1);
@@ -134,8 +112,7 @@ test(
     await page.getByText('At the weighing of').waitFor(SOON);
     await isSound(page);
     await page.getByRole('textbox', { name: 'What the scale shows now' }).pressSequentially('12');
-    // What is typed is written at once; a browser needs a moment to bring it to the disk.
-    await page.waitForTimeout(1500);
+    await untilKept(page);
     const address = page.url();
     killBrowser(profile);
     await context.close().catch(() => {});
