@@ -67,8 +67,10 @@ const piece = (plan: PiecePlan, said: (text: string) => string) => ({
   measurements: measurements(plan),
   stretchUse: {
     max: fine(plan.stretchUse.max),
+    overWet: fine(plan.stretchUse.overWet),
     where: { xMm: length(plan.stretchUse.where.x), yMm: length(plan.stretchUse.where.y) },
     along: plan.stretchUse.along,
+    edge: plan.stretchUse.edge,
   },
   scallopMm: {
     max: length(plan.scallopMm.max),

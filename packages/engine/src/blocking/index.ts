@@ -1,6 +1,7 @@
 export { MOST_PULL } from './hand-pull.ts';
 export { learnOnMat } from './learn-on-mat.ts';
 export type * from './mat-types.ts';
+export { type MeanStretch, scaleEnd, stretchReader } from './mean-stretch.ts';
 export { measured, type Ruler, rulersOf } from './measure.ts';
 export { mirroredInMat, mirroredPins, mirroredPlan } from './mirror.ts';
 export { openSheet, type PieceSheet, placeIn } from './piece-sheet.ts';

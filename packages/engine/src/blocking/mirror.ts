@@ -73,7 +73,7 @@ export const mirroredPlan = (
 ): PiecePlan => {
   const flip = (p: Point) => mirrored(p, mat.widthMm / 2);
   const { outlines, stretchUse } = plan;
-  const { points, triangles, use } = stretchUse.field;
+  const { points, triangles, overWet } = stretchUse.field;
   return {
     ...plan,
     pins: mirroredPins(plan.pins, mat, pinsIn(inMat)),
@@ -91,7 +91,7 @@ export const mirroredPlan = (
         triangles: triangles.map(
           (_, k) => triangles[k % 3 === 0 ? k : k % 3 === 1 ? k + 1 : k - 1]!,
         ),
-        use,
+        overWet,
       },
     },
   };

@@ -6,6 +6,7 @@ import {
   type MembraneQuestion,
   MembraneSolver,
   type Mesh,
+  type TensionLaw,
 } from '../membrane/index.ts';
 import { ok, type Result } from '../units/index.ts';
 import { lawOfEdge } from './edge-laws.ts';
@@ -28,6 +29,8 @@ export interface RingNode {
   readonly wanted: Point;
   /** Distance around the rest outline, mm. */
   readonly around: number;
+  /** Strain at which the line that holds the edge from here to the next ends; Infinity where none does. */
+  readonly limit: number;
 }
 
 /** A piece on the mat: its mesh, its fabric, and a solver that remembers where it lies. */
@@ -46,6 +49,8 @@ export interface PieceSheet {
   readonly twins: readonly number[] | null;
   /** Kind of edge under each cord. */
   readonly cordKinds: readonly EdgeKind[];
+  /** Strain at which the fabric ends across and lengthwise, two a triangle. */
+  readonly limits: Float64Array;
 }
 
 /** Factors of one fabric out of those that the doubt allows. */
@@ -88,9 +93,20 @@ const materialOf = (piece: PieceToBlock, { points, triangles }: Mesh): Uint16Arr
     return 1 + piece.zones.findIndex(({ polygon }) => inside(polygon, { x, y }));
   });
 
+const limitsOf = (piece: PieceToBlock, mesh: Mesh): Float64Array => {
+  const fabrics = materials(piece, 1);
+  return Float64Array.from(
+    [...materialOf(piece, mesh)].flatMap((of) => [
+      fabrics[of]!.along1.limit,
+      fabrics[of]!.along2.limit,
+    ]),
+  );
+};
+
 const ringNodes = (
   ring: readonly EdgeNode[],
   outline: readonly OutlinePoint[],
+  laws: readonly (TensionLaw | null)[],
 ): { ring: RingNode[]; around: number } => {
   let around = 0;
   const nodes = ring.map(({ node, edge, share, rest }, k): RingNode => {
@@ -105,6 +121,7 @@ const ringNodes = (
       rest,
       wanted: between(a.wanted, b.wanted, share),
       around,
+      limit: laws[edge]?.limit ?? Number.POSITIVE_INFINITY,
     };
   });
   const [first, last] = [ring[0]!.rest, ring.at(-1)!.rest];
@@ -114,15 +131,22 @@ const ringNodes = (
 const freer = (a: Pinning, b: Pinning): Pinning =>
   a === 'free' || b === 'free' ? 'free' : a === 'length' || b === 'length' ? 'length' : 'none';
 
-const cordsOf = (piece: PieceToBlock, outline: readonly OutlinePoint[], mesh: Mesh) => {
-  const cords: Cord[] = [];
-  const kinds: EdgeKind[] = [];
-  const laws = outline.map(({ kind, rest, pinning }, i) => {
+/** Tension of each edge of the outline; null where none limits the fabric. */
+const lawsOf = (
+  piece: PieceToBlock,
+  outline: readonly OutlinePoint[],
+): readonly (TensionLaw | null)[] =>
+  outline.map(({ kind, rest, pinning }, i) => {
     const to = outline[(i + 1) % outline.length]!.rest;
     const zone: FabricOnMat | undefined =
       pinning === 'free' ? undefined : piece.zones.find(({ fabric }) => fabric)?.fabric;
     return lawOfEdge(kind, rest, to, zone ?? piece.fabric, piece.layers);
   });
+
+const cordsOf = (piece: PieceToBlock, outline: readonly OutlinePoint[], mesh: Mesh) => {
+  const cords: Cord[] = [];
+  const kinds: EdgeKind[] = [];
+  const laws = lawsOf(piece, outline);
   mesh.edgeTags.forEach((tag, edge) => {
     const law = laws[tag];
     if (law === null || law === undefined) return;
@@ -166,7 +190,7 @@ export const openSheet = (
   const { cords, kinds } = cordsOf(piece, outline, mesh);
   const solver = solverOf(piece, mesh, cords, 1, lies);
   if (!solver.ok) return solver;
-  const { ring, around } = ringNodes(made.value.ring, outline);
+  const { ring, around } = ringNodes(made.value.ring, outline, lawsOf(piece, outline));
   return ok({
     piece,
     mesh,
@@ -184,6 +208,7 @@ export const openSheet = (
             axis,
           ),
     cordKinds: kinds,
+    limits: limitsOf(piece, mesh),
   });
 };
 

@@ -13,7 +13,7 @@ import { openSheet } from './piece-sheet.ts';
 import { pinPiece, scallopTolerance } from './pinned-piece.ts';
 import { placementsOf } from './placements.ts';
 import { rehearse } from './rehearsal.ts';
-import { pinsTold, scallopsTold, useTold } from './told.ts';
+import { pinsTold, scallopsTold, stretchTold } from './told.ts';
 import { orderOf } from './tried-order.ts';
 import type { BlockHooks, BlockQuestion, PiecePlan, PieceToBlock } from './types.ts';
 
@@ -80,7 +80,7 @@ export const planPiece = (
     ),
     pinsForWires,
     measurements: measurementsOf(pinned, drawn.drawn),
-    stretchUse: useTold(state, lay),
+    stretchUse: stretchTold(state, lay),
     scallopMm: scallopsTold(standing, numbered),
     couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
     orders: { planned: ordered.tried, other: ordered.other },

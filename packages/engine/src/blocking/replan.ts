@@ -27,7 +27,7 @@ import { DEFAULT_NODES } from './plan-piece.ts';
 import { rehearse } from './rehearsal.ts';
 import { replanChanges, replanNotices } from './replan-words.ts';
 import { Supplies } from './supplies.ts';
-import { pinsTold, scallopsTold, useTold } from './told.ts';
+import { pinsTold, scallopsTold, stretchTold } from './told.ts';
 import { repairedOrder } from './tried-order.ts';
 import type { BlockQuestion, PieceToBlock, Stock } from './types.ts';
 
@@ -147,7 +147,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
     pins,
     pinsForWires,
     measurements: measurementsOf({ state, rulers }, drawn.drawn),
-    stretchUse: useTold(state, lay),
+    stretchUse: stretchTold(state, lay),
     scallopMm: scallopsTold(standing, numbered),
     couldNot: couldNot(state, standing, { cut, tolerance: choosing.scallopTolerance, stocked }),
     orders: { planned: ordered.tried, other: null },

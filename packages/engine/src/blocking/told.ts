@@ -1,5 +1,5 @@
-import type { Point } from '../garment/index.ts';
 import type { Standing } from './choose-pins.ts';
+import { stretchReader } from './mean-stretch.ts';
 import type { OnMat, Reference } from './on-mat.ts';
 import { spanOf } from './outline-span.ts';
 import { placeIn } from './piece-sheet.ts';
@@ -78,28 +78,19 @@ const pairs = (points: Float64Array, lay: Pick<OnMat, 'place'>): number[] =>
     return [x, y];
   }).flat();
 
-/** Use of what the fabric can do, with its worst place. */
-export const useTold = ({ sheet, eq }: PinState, lay: Pick<OnMat, 'place'>): StretchUse => {
-  const { triangles } = sheet.mesh;
-  let [max, worst] = [0, 0];
-  eq.use.forEach((use, k) => {
-    if (use > max) [max, worst] = [use, k];
-  });
-  const corners = [0, 1, 2].map((k) => placeIn(eq.points, triangles[3 * (worst >> 1) + k]!));
-  const where: Point = {
-    x: corners.reduce((sum, p) => sum + p.x / 3, 0),
-    y: corners.reduce((sum, p) => sum + p.y / 3, 0),
-  };
+/** How far the fabric is stretched, with its worst place. */
+export const stretchTold = ({ sheet, eq }: PinState, lay: Pick<OnMat, 'place'>): StretchUse => {
+  const { overWet, worst, ofLimit } = stretchReader(sheet)(eq);
   return {
-    max,
-    where: lay.place(where),
-    along: worst % 2 === 0 ? 'width' : 'length',
+    max: ofLimit,
+    overWet: overWet[worst.node]!,
+    where: lay.place(placeIn(eq.points, worst.node)),
+    along: worst.along,
+    edge: worst.edge,
     field: {
       points: pairs(eq.points, lay),
-      triangles: [...triangles],
-      use: Array.from({ length: triangles.length / 3 }, (_, t) =>
-        Math.max(eq.use[2 * t]!, eq.use[2 * t + 1]!),
-      ),
+      triangles: [...sheet.mesh.triangles],
+      overWet: [...overWet],
     },
   };
 };

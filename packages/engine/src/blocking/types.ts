@@ -166,20 +166,24 @@ export interface MeasurementPlanned {
   readonly within: boolean;
 }
 
+/** How far the fabric is stretched. Every strain is a mean around a place, edges are read along themselves. */
 export interface StretchUse {
-  /** Largest strain as a share of what the fabric can do, 0 to 1. */
+  /** The largest as a share of what the fabric, or the edge, can do there, 0 to 1. */
   readonly max: number;
-  /** On the mat. */
+  /** The largest over the wet size: 0.14 is 14 %. */
+  readonly overWet: number;
+  /** Where that is, on the mat. */
   readonly where: Point;
-  /** What the worst place is stretched along. */
   readonly along: Direction;
+  /** The edge that is stretched so, along itself; null where it is the fabric. */
+  readonly edge: EdgeKind | null;
   readonly field: {
     /** x0, y0, x1, y1, … on the mat, mm. */
     readonly points: readonly number[];
     /** Three node indices per triangle. */
     readonly triangles: readonly number[];
-    /** One per triangle, 0 to 1. */
-    readonly use: readonly number[];
+    /** Over the wet size, one per node, 0 or more. */
+    readonly overWet: readonly number[];
   };
 }
 

@@ -5,6 +5,7 @@ import type {
   OrderWay,
   PiecePlan,
   PinKind,
+  StretchUse,
 } from '@dryflat/engine/blocking';
 import { formatLength, formatRange, mm } from '@dryflat/engine/units';
 import type { GarmentRecord } from '@dryflat/record';
@@ -99,16 +100,21 @@ const orderTexts = ({ orders: { planned, other } }: PiecePlan): string[] =>
         }`,
       ];
 
-const summary = (plan: PiecePlan): string[] => {
+const stretchText = ({ overWet, along, edge, where }: StretchUse, words: Words): string => {
+  const what = edge === null ? 'fabric' : edgeWord(edge, words);
+  const way = along === 'width' ? 'across' : 'lengthwise';
+  return `At its worst the ${what} is stretched to ${percent(overWet)} over its wet size ${way}, {mm:${where.x.toFixed(0)}} from the left of the mat and {mm:${where.y.toFixed(0)}} from its top.`;
+};
+
+const summary = (plan: PiecePlan, words: Words): string[] => {
   const counts = new Map<PinKind, number>();
   for (const { kind } of plan.pins) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const list = [...counts].map(([kind, count]) => many(count, PIN_WORDS[kind]));
   if (plan.pinsForWires > 0) list.push(`${many(plan.pinsForWires, 'pin')} along the wires`);
   const { stretchUse, scallopMm } = plan;
-  const along = stretchUse.along === 'width' ? 'across' : 'lengthwise';
   return [
     list.length === 0 ? 'No pins.' : `${list.join(', ')}.`,
-    `At its worst the fabric is stretched ${along} to ${percent(stretchUse.max)} of what it can do, {mm:${stretchUse.where.x.toFixed(0)}} from the left of the mat and {mm:${stretchUse.where.y.toFixed(0)}} from its top.`,
+    stretchText(stretchUse, words),
     `Between pins the edge lies up to {mm:${scallopMm.max.toFixed(1)}} inside its line.`,
     ...orderTexts(plan),
   ];
@@ -125,7 +131,7 @@ const pieceLines = (plan: PiecePlan, telling: Telling): string[] => {
     style.quiet(headings),
     ...plan.measurements.map((row) => measurementLine(row, telling)),
     '',
-    ...summary(plan).flatMap((text) => hanging('', inUnits(text, telling.units))),
+    ...summary(plan, words).flatMap((text) => hanging('', inUnits(text, telling.units))),
     ...block('Pins, in this order', pinLines(plan, telling), style),
     ...block(
       'What it will not do',

@@ -1,4 +1,10 @@
-import type { BlockPlan, MatSpec, PiecePlan, PinPlaced } from '@dryflat/engine/blocking';
+import {
+  type BlockPlan,
+  type MatSpec,
+  type PiecePlan,
+  type PinPlaced,
+  scaleEnd,
+} from '@dryflat/engine/blocking';
 import { formatLength, formatRange, mm } from '@dryflat/engine/units';
 import { type GarmentRecord, goingOut } from '@dryflat/record';
 import { inUnits, type Units } from '../../faults.ts';
@@ -22,20 +28,20 @@ const at = (value: number): string => String(Math.round(value * 10) / 10 + 0);
 /** Lightness falls evenly, so that the order of the steps shows to every kind of colour sight and in grey. */
 const RAMP = ['#f4ecd8', '#e3cf9b', '#c3b183', '#8f9a86', '#5c7f8a', '#33597f', '#1c2e5a'];
 
-const shade = (use: number): string =>
-  RAMP[Math.min(RAMP.length - 1, Math.floor(use * RAMP.length))]!;
+const shade = (share: number): string =>
+  RAMP[Math.min(RAMP.length - 1, Math.floor(share * RAMP.length))]!;
 
 const field = ({ stretchUse }: PiecePlan): string => {
-  const { points, triangles, use } = stretchUse.field;
+  const { points, triangles, overWet } = stretchUse.field;
+  const end = scaleEnd(stretchUse.overWet);
   const paths = new Map<string, string>();
-  use.forEach((share, t) => {
-    const corners = [0, 1, 2].map((k) => {
-      const node = triangles[3 * t + k]!;
-      return `${at(points[2 * node]!)} ${at(points[2 * node + 1]!)}`;
-    });
-    const fill = shade(share);
+  for (let t = 0; t < triangles.length; t += 3) {
+    const nodes = triangles.slice(t, t + 3);
+    const corners = nodes.map((node) => `${at(points[2 * node]!)} ${at(points[2 * node + 1]!)}`);
+    const mean = nodes.reduce((sum, node) => sum + overWet[node]! / 3, 0);
+    const fill = shade(mean / end);
     paths.set(fill, `${paths.get(fill) ?? ''}M${corners.join('L')}Z`);
-  });
+  }
   return [...paths]
     .map(([fill, d]) => `<path d="${d}" fill="${fill}" stroke="${fill}" stroke-width="0.6"/>`)
     .join('\n');
@@ -76,17 +82,17 @@ const pin = (each: PinPlaced, middle: { x: number; y: number }, words: Words): s
   return `<g transform="translate(${at(each.xMm)} ${at(each.yMm)})"><title>${escaped(title)}</title>${mark(each)}<text x="${at((17 * dx) / size)}" y="${at((17 * dy) / size + 5)}" text-anchor="middle" font-size="14">${each.order}</text></g>`;
 };
 
-const legend = (x: number, y: number): string => {
+const legend = (x: number, y: number, end: number): string => {
   const step = 34;
   const boxes = RAMP.map(
     (fill, k) =>
       `<rect x="${at(x + k * step)}" y="${at(y)}" width="${step}" height="14" fill="${fill}"/>`,
   );
-  const ends = [0, 50, 100].map(
+  const ends = [0, 0.5, 1].map(
     (share) =>
-      `<text x="${at(x + (share / 100) * step * RAMP.length)}" y="${at(y + 30)}" text-anchor="middle" font-size="14">${share} %</text>`,
+      `<text x="${at(x + share * step * RAMP.length)}" y="${at(y + 30)}" text-anchor="middle" font-size="14">${at(100 * share * end)} %</text>`,
   );
-  return `${boxes.join('')}${ends.join('')}<text x="${at(x + step * RAMP.length + 40)}" y="${at(y + 13)}" font-size="${TEXT}">of the stretch that the fabric has</text>`;
+  return `${boxes.join('')}${ends.join('')}<text x="${at(x + step * RAMP.length + 40)}" y="${at(y + 13)}" font-size="${TEXT}">over its wet size</text>`;
 };
 
 const texts = (plan: PiecePlan, units: Units, words: Words): string[] => [
@@ -124,7 +130,7 @@ const pieceDrawn = (plan: PiecePlan, mat: MatSpec, units: Units, words: Words): 
     polygon(plan.outlines.wanted, 'stroke="#111111" stroke-width="1.5" stroke-dasharray="9 5"'),
     polygon(plan.outlines.pinned, 'stroke="#111111" stroke-width="2"'),
     ...plan.pins.map((each) => pin(each, middle, words)),
-    legend(0, below),
+    legend(0, below, scaleEnd(plan.stretchUse.overWet)),
     ...lines.map(
       (line, k) =>
         `<text x="0" y="${at(below + 58 + LINE * k)}" font-size="${TEXT}">${escaped(line)}</text>`,

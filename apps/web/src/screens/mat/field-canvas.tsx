@@ -1,16 +1,15 @@
 import { useEffect, useRef, useState } from 'react';
 import { type FieldPainter, fieldPainter } from './field-painter.ts';
 import type { MatFrame } from './mat-frame.ts';
-import { nodeField } from './node-field.ts';
 
 /** Pixels of a canvas side that every device has. */
 const LARGEST = 4096;
 
-/** A field as it is painted: places on the mat, mm, and the use of stretch of each triangle. */
+/** A field as it is painted: places on the mat, mm, and the stretch over the wet size at each. */
 export interface ShownField {
   readonly points: Float32Array;
   readonly triangles: Uint32Array;
-  readonly use: Float32Array;
+  readonly overWet: Float32Array;
 }
 
 /** The stretch of the piece in colour, under everything else. Its numbers are in the text beside it. */
@@ -50,14 +49,7 @@ export const FieldCanvas = ({
   // Painted after every change of what it shows: a canvas forgets when its size is set.
   useEffect(() => {
     if (missing) return;
-    const { points, triangles, use } = field;
-    painter.current?.paint({
-      points,
-      triangles,
-      use: nodeField(triangles, use, points.length / 2),
-      most,
-      view: frame,
-    });
+    painter.current?.paint({ ...field, most, view: frame });
   }, [field, most, frame, missing]);
   return (
     <>

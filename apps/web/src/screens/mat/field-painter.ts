@@ -2,7 +2,7 @@ import { rampPixels } from './stretch-scale.ts';
 
 /** Draws the field of stretch on a canvas; false from `of` where the device has no WebGL 2. */
 export interface FieldPainter {
-  /** `points` on the mat, mm; `use` per node, 0 to 1 of `most`; `view`: what the canvas shows, mm. */
+  /** `points` on the mat, mm; `overWet` per node, of which `most` is the last colour; `view`: what the canvas shows, mm. */
   readonly paint: (field: PaintedField) => void;
   readonly drop: () => void;
 }
@@ -10,8 +10,8 @@ export interface FieldPainter {
 export interface PaintedField {
   readonly points: Float32Array;
   readonly triangles: Uint32Array;
-  readonly use: Float32Array;
-  /** The use that has the last colour of the scale. */
+  readonly overWet: Float32Array;
+  /** The stretch that has the last colour of the scale. */
   readonly most: number;
   readonly view: {
     readonly x: number;
@@ -22,11 +22,11 @@ export interface PaintedField {
 }
 
 const VERTEX = `#version 300 es
-uniform vec4 view; uniform float most; in vec2 place; in float use; out float share;
+uniform vec4 view; uniform float most; in vec2 place; in float over; out float share;
 void main() {
   vec2 at = (place - view.xy) / view.zw;
   gl_Position = vec4(2.0 * at.x - 1.0, 1.0 - 2.0 * at.y, 0.0, 1.0);
-  share = use / most;
+  share = over / most;
 }`;
 const FRAGMENT = `#version 300 es
 precision highp float;
@@ -70,12 +70,12 @@ export const fieldPainter = (canvas: HTMLCanvasElement): FieldPainter | null => 
     gl.vertexAttribPointer(at, size, gl.FLOAT, false, 0, 0);
   };
   return {
-    paint: ({ points, triangles, use, most, view }) => {
+    paint: ({ points, triangles, overWet, most, view }) => {
       gl.viewport(0, 0, canvas.width, canvas.height);
       gl.clearColor(0, 0, 0, 0);
       gl.clear(gl.COLOR_BUFFER_BIT);
       feed('place', 2, buffers[0], points);
-      feed('use', 1, buffers[1], use);
+      feed('over', 1, buffers[1], overWet);
       gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, buffers[2]);
       gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, triangles, gl.DYNAMIC_DRAW);
       gl.uniform4f(gl.getUniformLocation(program, 'view'), view.x, view.y, view.width, view.height);

@@ -1,3 +1,4 @@
+import { scaleEnd } from '@dryflat/engine/blocking';
 import { USUAL_MAT, USUAL_STOCK } from '@dryflat/record/block';
 import { useCallback, useDeferredValue, useEffect, useId, useMemo, useState } from 'react';
 import {
@@ -22,7 +23,6 @@ import { countOf, PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.t
 import { Measures } from './measures.tsx';
 import { type MovedPin, movedFrom } from './moved-pins.ts';
 import { MovedPins } from './moved-pins-row.tsx';
-import { endOfScale } from './node-field.ts';
 import { nudgeOf } from './nudge.ts';
 import { PinList } from './pin-list.tsx';
 import { CouldNot, OrderAndEase, PinCaution, PlanDoubts } from './plan-notes.tsx';
@@ -168,7 +168,7 @@ const OnMat = ({ mat }: { mat: Mat }) => {
   const help = useId();
   const chosen = Math.min(wanted, plan.pins.length - 1);
   const pin = plan.pins[chosen];
-  const most = endOfScale(mat.lying?.worst.use ?? plan.stretchUse.max);
+  const most = scaleEnd(mat.lying?.worst.overWet ?? plan.stretchUse.overWet);
   const moved = useMemo(() => movedFrom(planned, mat.places), [planned, mat.places]);
   const now = useMemo(() => ({ planned, places: mat.places, moved }), [planned, mat.places, moved]);
   // The list follows when there is time: the fabric comes first.
@@ -271,7 +271,7 @@ const useToldMoves = ({ lying, planned }: Mat, moved: ReadonlySet<number>): void
           : [`${name(each.landmark)} ${length(now)}`];
       });
       announce(
-        `${told.length > 0 ? told.join(', ') : 'No measure changed'}. Most stretch used ${percent(lying.worst.use)}.`,
+        `${told.length > 0 ? told.join(', ') : 'No measure changed'}. Stretched at most to ${percent(lying.worst.overWet)} over its wet size.`,
       );
     }, 700);
     return () => clearTimeout(timer);

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { useLengths } from '../../kit/index.ts';
 import type { Lying, Planned } from '../../worker/mat/index.ts';
-import { PIN_KINDS, PIN_WORDS, percent, pieceWord } from './mat-words.ts';
+import { PIN_KINDS, PIN_WORDS, percent, pieceWord, useEdgeWords } from './mat-words.ts';
 import { PinSample } from './pin-mark.tsx';
 import { cssRamp } from './stretch-scale.ts';
 
@@ -16,18 +16,15 @@ export const Legend = memo(
   ({ planned, lying, most }: { planned: Planned; lying: Lying | null; most: number }) => {
     const { length } = useLengths();
     const { pins, stretchUse } = planned.plan;
-    const worst = lying?.worst ?? {
-      use: stretchUse.max,
-      ...stretchUse.where,
-      along: stretchUse.along,
-    };
+    const worst = lying?.worst ?? { ...stretchUse, ...stretchUse.where };
+    const edges = useEdgeWords();
     const { widthMm, heightMm } = planned.mat;
     const onMat = worst.x >= 0 && worst.y >= 0 && worst.x <= widthMm && worst.y <= heightMm;
     const kinds = PIN_KINDS.filter((kind) => pins.some((pin) => pin.kind === kind));
     return (
       <div className="df-mat-legend">
         <div className="df-ramp">
-          <span>How much of its stretch the fabric uses</span>
+          <span>How far it is stretched over its wet size</span>
           <i style={{ background: cssRamp() }} aria-hidden="true" />
           <span className="df-ramp-ends">
             <span>none</span>
@@ -36,7 +33,8 @@ export const Legend = memo(
           </span>
         </div>
         <p className="df-worst">
-          Most: <strong className="df-mm">{percent(worst.use)}</strong>{' '}
+          At its worst the {worst.edge === null ? 'fabric' : edges[worst.edge]} is stretched to{' '}
+          <strong className="df-mm">{percent(worst.overWet)}</strong> over its wet size{' '}
           {worst.along === 'width' ? 'across' : 'lengthwise'}, at the cross
           {onMat
             ? `: ${length(worst.x)} from the left of the mat, ${length(worst.y)} from its top`

@@ -1,6 +1,5 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { endOfScale, nodeField } from './node-field.ts';
 import { placeLabels } from './place-labels.ts';
 
 const label = fc.record({
@@ -29,14 +28,4 @@ test('M2: labels that are shown lie apart, and the first is always shown', () =>
       });
     }),
   );
-});
-
-test('M3: a node has the mean of the triangles around it', () => {
-  const triangles = Uint32Array.of(0, 1, 2, 1, 3, 2);
-  const field = nodeField(triangles, Float32Array.of(0.25, 0.75), 5);
-  expect([...field]).toEqual([0.25, 0.5, 0.5, 0.75, 0]);
-});
-
-test('M3: the scale ends at a quarter of what the fabric can do at least, and at all of it at most', () => {
-  expect([0, 0.25, 0.26, 0.9, 3].map(endOfScale)).toEqual([0.25, 0.25, 0.5, 1, 1]);
 });

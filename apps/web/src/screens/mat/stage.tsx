@@ -83,11 +83,11 @@ export const Stage = (props: StageProps) => {
 };
 
 const plannedField = ({ plan }: Planned): ShownField => {
-  const { points, triangles, use } = plan.stretchUse.field;
+  const { points, triangles, overWet } = plan.stretchUse.field;
   return {
     points: Float32Array.from(points),
     triangles: Uint32Array.from(triangles),
-    use: Float32Array.from(use),
+    overWet: Float32Array.from(overWet),
   };
 };
 

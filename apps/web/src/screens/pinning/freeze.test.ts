@@ -57,7 +57,7 @@ const PLAN = {
     max: 0,
     where: { x: 0, y: 0 },
     along: 'width',
-    field: { points: [], triangles: [], use: [] },
+    field: { points: [], triangles: [], overWet: [] },
   },
   outlines: { rest: outline, wanted: outline, pinned: outline },
 } as unknown as PiecePlan;

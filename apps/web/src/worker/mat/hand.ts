@@ -1,4 +1,5 @@
 import {
+  type MeanStretch,
   MOST_PULL,
   measured,
   openSheet,
@@ -8,6 +9,7 @@ import {
   type PinPlaced,
   pinsForWire,
   rulersOf,
+  stretchReader,
 } from '@dryflat/engine/blocking';
 import type { Point } from '@dryflat/engine/garment';
 import type { Constraints, Equilibrium } from '@dryflat/engine/membrane';
@@ -55,6 +57,7 @@ export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => 
   const ringPlaces = plan.outlines.pinned;
   const grips = plan.pins.map((pin) => gripOf(pin, sheet, ringPlaces));
   const rulers = rulersOf(sheet);
+  const read = stretchReader(sheet);
   return ok({
     cloth: {
       frame,
@@ -74,7 +77,7 @@ export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => 
       if (!set.ok) throw new Error(set.faults.map(({ problem }) => problem).join('; '));
       const eq = sheet.solver.solve(({ rests }) => !rests || goOn === undefined || goOn());
       return {
-        ...fieldOf(sheet, eq, frame),
+        ...fieldOf(eq, read(eq), frame),
         ...pinsOf(eq, owners, grips, constraints.pins.length),
         reached: rulers.map((ruler) => measured(ruler, sheet.ring, eq.points)),
         converged: eq.converged,
@@ -151,22 +154,20 @@ const constraintsOf = (grips: readonly Grip[], places: Places, frame: Frame) => 
   };
 };
 
-const fieldOf = (sheet: PieceSheet, eq: Equilibrium, frame: Frame) => {
-  const { triangles } = sheet.mesh;
+const fieldOf = (eq: Equilibrium, { overWet, worst }: MeanStretch, frame: Frame) => {
   const points = new Float32Array(eq.points.length);
   for (let k = 0; k < points.length; k += 2) {
     const { x, y } = onMat(frame, { x: eq.points[k]!, y: eq.points[k + 1]! });
     points[k] = x;
     points[k + 1] = y;
   }
-  const use = Float32Array.from({ length: triangles.length / 3 }, (_, t) =>
-    Math.max(0, eq.use[2 * t]!, eq.use[2 * t + 1]!),
-  );
-  const t = use.reduce((best, each, k) => (each > use[best]! ? k : best), 0);
-  const middle = (axis: 0 | 1) =>
-    [0, 1, 2].reduce((sum, k) => sum + points[2 * triangles[3 * t + k]! + axis]! / 3, 0);
-  const along = eq.use[2 * t]! >= eq.use[2 * t + 1]! ? 'width' : 'length';
-  return { points, use, worst: { use: use[t]!, x: middle(0), y: middle(1), along } } as const;
+  const { node, along, edge } = worst;
+  const [x, y] = [points[2 * node]!, points[2 * node + 1]!];
+  return {
+    points,
+    overWet: Float32Array.from(overWet),
+    worst: { overWet: overWet[node]!, x, y, along, edge },
+  };
 };
 
 /** A pull of a tenth of a gram, N: a pin let go has none, one in slack fabric hardly any. */

@@ -104,13 +104,15 @@ export interface Cloth {
 export interface Lying {
   /** x and y of each node on the mat, mm. */
   readonly points: Float32Array;
-  /** The larger use of stretch along both lines of each triangle, 0 to 1. */
-  readonly use: Float32Array;
+  /** Stretch over the wet size at each node, as a plan has it. */
+  readonly overWet: Float32Array;
+  /** Where that is largest. */
   readonly worst: {
-    readonly use: number;
+    readonly overWet: number;
     readonly x: number;
     readonly y: number;
     readonly along: 'width' | 'length';
+    readonly edge: EdgeKind | null;
   };
   /** Length now of each dimension of the piece, mm. */
   readonly reached: readonly number[];
