@@ -31,7 +31,7 @@ export const filesEnding = (ending) =>
 export const loaded = async (file, cache) => {
   const outfile = join('.cache', cache, `${relative('.', file).replaceAll('/', '-')}.mjs`);
   const made = await bundled(file, outfile, {
-    external: ['playwright-core', 'esbuild', 'pdfjs-dist'],
+    external: ['playwright-core', 'esbuild', 'pdfjs-dist', 'typescript'],
   });
   return import(pathToFileURL(made).href);
 };
