@@ -1,5 +1,4 @@
-import { type BlockQuestion, planBlock } from '@dryflat/engine/blocking';
-import type { SafeOrigin } from '@dryflat/engine/fabric';
+import { type BlockQuestion, planBlock, SAFE_BECAUSE } from '@dryflat/engine/blocking';
 import { explain, fail, ok, type Result } from '@dryflat/engine/units';
 import { faultsOf, mustBeMended } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
@@ -30,16 +29,10 @@ const readFlags = (flags: BlockFlags): Result<{ units: Units; words: Words }> =>
   return fail(...faultsIn(units, words));
 };
 
-const CALLED_SAFE: Readonly<Record<SafeOrigin, string>> = {
-  published: 'that makers of wool call safe',
-  'common-practice': 'to which such a stitch is usually pinned (common practice, no source)',
-  'from-memory': 'that a fibre which is weak while wet is trusted with (from memory)',
-};
-
 const howFar = ({ gentle, pieces }: BlockQuestion): string => {
   const safe = pieces[0]?.fabric.safe;
   return gentle && safe !== undefined
-    ? `No measurement is stretched by more than the ${Number((100 * safe.limit).toFixed(1))} % ${CALLED_SAFE[safe.origin]}; --to-measure goes as far as the fabric does.`
+    ? `No measurement is stretched by more than ${Number((100 * safe.limit).toFixed(1))} %, ${SAFE_BECAUSE[safe.origin]}; --to-measure goes as far as the fabric does.`
     : 'Stretched to measure, as far as the fabric goes; without --to-measure nothing is stretched beyond what is called safe.';
 };
 
@@ -69,7 +62,7 @@ export const blockCommand = async (
     ? blockJson(record, made.value, question.gentle, notices, units)
     : blockReport(record, made.value, notices, telling);
   if (flags.svg === undefined) return done(out);
-  const picture = blockSvg(record, made.value, question.mat, { units, words });
+  const picture = blockSvg(record, made.value, { units, words });
   const saved = await save(flags.svg, picture, flags.force ?? false, surroundings);
   if (!saved.ok) return refused(called(flags.svg), saved.faults);
   return done(out, `Written to ${flags.svg}.\n`);

@@ -55,7 +55,8 @@ wash; how far the edge scallops; what the fabric will not do, and why.
   $ dryflat block waistcoat.json --to-measure --json
 
 No measurement is stretched by more than is called safe for its stitch and fiber
-(plain wool 5 %, lace 30 %); --to-measure goes as far as the fabric does. "gentle" of --json says which.
+(plain wool 5 %, lace 30 %); --to-measure goes as far as the fabric does.
+"gentle" of --json says which.
 
 Pins, wires and the mat at hand are plan.stock and plan.mat of the file; usual
 ones are assumed where it does not say. plan.sewn: true lies double. Places in

@@ -87,6 +87,11 @@ const piece = (plan: PiecePlan, said: (text: string) => string) => ({
   })),
   beforeSewing: plan.beforeSewing === null ? null : named(plan.beforeSewing),
   fitsMat: plan.fitsMat,
+  laidOn: {
+    widthMm: length(plan.laidOn.widthMm),
+    heightMm: length(plan.laidOn.heightMm),
+    tileMm: length(plan.laidOn.tileMm),
+  },
   iterations: plan.iterations,
   effort: plan.effort,
   residual: plan.residual,

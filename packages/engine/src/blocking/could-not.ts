@@ -7,7 +7,7 @@ import type { PinState, Shortfall } from './pin-state.ts';
 import type { BlockQuestion, CouldNot, EdgeKind } from './types.ts';
 
 const mm = (value: number): string => `{mm:${value.toFixed(1)}}`;
-const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
+export const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 
 const EDGE_WORDS: Readonly<Record<EdgeKind, string>> = {
   'cast-on': 'cast-on edge',
@@ -57,7 +57,8 @@ export interface Cut {
   readonly because: SafeOrigin | 'own';
 }
 
-const BECAUSE: Readonly<Record<Cut['because'], string>> = {
+/** Where a limit comes from, in words. */
+export const SAFE_BECAUSE: Readonly<Record<Cut['because'], string>> = {
   published: 'which is what makers of wool call safe',
   'common-practice': 'as far as such a stitch is usually pinned (common practice, no source)',
   'from-memory': 'as the fibre is weak while it is wet (from memory)',
@@ -65,7 +66,7 @@ const BECAUSE: Readonly<Record<Cut['because'], string>> = {
 };
 
 const cutWords = ({ limit, because }: Cut): string =>
-  `no dimension was to be stretched beyond ${percent(limit)}, ${BECAUSE[because]}`;
+  `no dimension was to be stretched beyond ${percent(limit)}, ${SAFE_BECAUSE[because]}`;
 
 const inZone = ({ sheet }: PinState, { from, to }: Ruler): boolean =>
   [from, to].every((k) => sheet.ring[k]!.pinning !== 'free');

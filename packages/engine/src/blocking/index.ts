@@ -1,3 +1,4 @@
+export { SAFE_BECAUSE } from './could-not.ts';
 export { MOST_PULL } from './hand-pull.ts';
 export { learnOnMat } from './learn-on-mat.ts';
 export type * from './mat-types.ts';

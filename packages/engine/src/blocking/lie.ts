@@ -22,20 +22,26 @@ const MOST_RELEASES = 4;
 
 /**
  * How the piece lies with these constraints, from how it lay before. A piece held at fewer than two
- * places lies at rest, moved along with the one, and nothing is solved. Slack fabric need not come to
+ * places lies at rest, moved along with the one, and nothing is solved. A pin that pushes, or that would fold
+ * the fabric over, is let go; `mayFold` keeps the latter, as on a way that leads through it. Slack fabric need not come to
  * rest to the last digit; `converged` says that no force above AT_REST is left. Ends after about MOST
  * iterations in each of a few passes, or where the effort of the plan is spent: then it lies as far on the
  * way as it came to rest.
  */
-export const solveWith = (lying: Lying, constraints: Constraints): Equilibrium => {
+export const solveWith = (lying: Lying, constraints: Constraints, mayFold = false): Equilibrium => {
   let kept = constraints.pins.map((_, k) => k);
   for (let pass = 0; ; pass++) {
     const now = { ...constraints, pins: kept.map((k) => constraints.pins[k]!) };
     const eq = inFull(solveKept(lying, now), kept, constraints);
-    const again = pass < MOST_RELEASES && !spent(lying);
-    const pushing = again ? new Set(pushes(lying.mesh, constraints, eq, kept)) : [];
-    if (pushing instanceof Set && pushing.size > 0) kept = kept.filter((k) => !pushing.has(k));
-    else return eq;
+    if (pass >= MOST_RELEASES || spent(lying)) return eq;
+    const goes = new Set([
+      ...pushes(lying.mesh, constraints, eq, kept),
+      ...(mayFold ? [] : folds(lying.mesh, constraints, eq, kept)),
+    ]);
+    if (goes.size === 0) return eq;
+    kept = kept.filter((k) => !goes.has(k));
+    // What has turned over does not turn back by itself.
+    if (!mayFold && eq.turned > 0) lying.solver.reset();
   }
 };
 
@@ -95,6 +101,25 @@ const pushes = (
     const pull = (eq.reactions[2 * k]! * nx + eq.reactions[2 * k + 1]! * ny) / (size || 1);
     return !released.has(k) && size > 0 && pull < -PUSHES;
   });
+};
+
+/** Pins that fold the fabric over: each holds a corner of a triangle that lies face down. */
+const folds = (
+  { triangles }: Mesh,
+  { pins }: Constraints,
+  { points, turned }: Equilibrium,
+  kept: readonly number[],
+): number[] => {
+  if (turned === 0) return [];
+  const corners = new Set<number>();
+  for (let e = 0; e < triangles.length; e += 3) {
+    const [a, b, c] = [triangles[e]!, triangles[e + 1]!, triangles[e + 2]!];
+    const [ax, ay] = [points[2 * a]!, points[2 * a + 1]!];
+    const [ux, uy] = [points[2 * b]! - ax, points[2 * b + 1]! - ay];
+    const [vx, vy] = [points[2 * c]! - ax, points[2 * c + 1]! - ay];
+    if (ux * vy - uy * vx < 0) for (const node of [a, b, c]) corners.add(node);
+  }
+  return kept.filter((k) => corners.has(pins[k]!.node));
 };
 
 const known = new WeakMap<Mesh, Float64Array>();

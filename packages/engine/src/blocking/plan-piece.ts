@@ -75,7 +75,7 @@ export const planPiece = (
       state,
       numbered,
       { lay, kinds: kindsOf(ordered.order, question.stock, pinsForWires) },
-      matReferences(question.mat),
+      matReferences(lay.on),
       [],
     ),
     pinsForWires,
@@ -93,6 +93,7 @@ export const planPiece = (
       pinned: places((k) => state.place(k)),
     },
     fitsMat: lay.fits,
+    laidOn: lay.on,
     iterations:
       state.iterations +
       ordered.iterations +

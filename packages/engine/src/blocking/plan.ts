@@ -1,9 +1,11 @@
 import { ok, type Result } from '../units/index.ts';
+import { percent, SAFE_BECAUSE } from './could-not.ts';
 import { PART_WORDS } from './effort.ts';
 import { checked } from './faults.ts';
 import { goingsOn } from './goings-on.ts';
 import { planPiece } from './plan-piece.ts';
 import { stockWithout } from './stock-left.ts';
+import { tooLarge } from './too-large.ts';
 import type { BlockHooks, BlockPlan, BlockQuestion, PiecePlan, PinKind } from './types.ts';
 
 const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>> => {
@@ -17,14 +19,16 @@ const counted = (pieces: readonly PiecePlan[]): Readonly<Record<PinKind, number>
 
 const noticesOf = (
   pieces: readonly PiecePlan[],
-  { mat, together }: BlockQuestion,
+  { mat, together, pieces: asked }: BlockQuestion,
 ): BlockPlan['notices'] => {
-  const beyond = pieces.filter(({ gentler }) => (gentler[0]?.beyondSafe.length ?? 0) > 0);
-  const large = pieces.filter(({ fitsMat }) => !fitsMat);
   const unsettled = pieces.filter(({ converged }) => !converged);
   const cut = pieces.filter(({ effort }) => effort.cutShort.length > 0);
   const names = (list: readonly PiecePlan[]) => list.map(({ name }) => name).join(', ');
   return [
+    ...pieces.flatMap((piece, k) => {
+      const text = tooLarge(asked[k]!, piece, mat);
+      return text === null ? [] : [{ code: 'mat-too-small', text }];
+    }),
     ...(pieces.length > 1 && together !== true
       ? [
           {
@@ -33,18 +37,12 @@ const noticesOf = (
           },
         ]
       : []),
-    ...beyond.map((piece) => ({
-      code: 'beyond-safe',
-      text: `${piece.name}: ${piece.gentler[0]!.beyondSafe.join(', ')} ${piece.gentler[0]!.beyondSafe.length === 1 ? 'is' : 'are'} stretched by more than the 5 % that makers of wool call safe; the fabric can do it, and gives it back at the next wash.`,
-    })),
-    ...(large.length > 0
-      ? [
-          {
-            code: 'mat-too-small',
-            text: `The mat of {mm:${mat.widthMm}} by {mm:${mat.heightMm}} is too small for: ${names(large)}. Put mats together, or measure from a straight edge.`,
-          },
-        ]
-      : []),
+    ...pieces.flatMap(({ name, gentler }, k) => {
+      const beyond = gentler[0]?.beyondSafe ?? [];
+      const { limit, origin } = asked[k]!.fabric.safe;
+      const text = `${name}: ${beyond.join(', ')} ${beyond.length === 1 ? 'is' : 'are'} stretched by more than ${percent(limit)}, ${SAFE_BECAUSE[origin]}; the fabric can do it, and gives it back at the next wash.`;
+      return beyond.length === 0 ? [] : [{ code: 'beyond-safe', text }];
+    }),
     ...(unsettled.length > 0
       ? [
           {

@@ -1,11 +1,11 @@
-import type { Placement } from './placements.ts';
+import type { Run } from './run.ts';
 
 /**
  * What pulls at a placement, N, in all: the sum of what its constraints bear. A wire leaves its ends to the
  * pins that are there. `of`: ring index of each constraint, in the order of `reactions`.
  */
 export const pullOn = (
-  { kind, nodes }: Pick<Placement, 'kind' | 'nodes'>,
+  { kind, nodes }: { readonly kind: Run['kind'] | 'pin'; readonly nodes: readonly number[] },
   of: readonly number[],
   reactions: Float64Array,
 ): number => {

@@ -43,10 +43,13 @@ const asBlock = (piece: PieceToBlock, stock: Stock, question: ReplanQuestion): B
 const layOf = (state: PinState, inMat: readonly InMat[], { mat }: ReplanQuestion) =>
   inMat.length === 0
     ? layOnMat(state.startTargets, mat)
-    : layThrough(
-        middlesOf(state.sheet, state.startTargets, inMat),
-        inMat.map(({ to }) => to),
-      );
+    : {
+        on: mat,
+        ...layThrough(
+          middlesOf(state.sheet, state.startTargets, inMat),
+          inMat.map(({ to }) => to),
+        ),
+      };
 
 const stateOf = (sheet: PieceSheet, inMat: readonly InMat[], question: ReplanQuestion) => {
   const rulers = rulersOf(sheet);
@@ -131,7 +134,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
   const coming = ordered.order.slice(already.length);
   const steps = coming.map((placement, k) => ({ placement, order: last + k + 1 }));
   const kinds = kindsLeft(coming, stockLeft, pinsForWires, kept);
-  const pins = pinsTold(state, steps, { lay, kinds }, matReferences(question.mat), pinsIn(inMat));
+  const pins = pinsTold(state, steps, { lay, kinds }, matReferences(lay.on), pinsIn(inMat));
   const places = (of: (k: number) => { x: number; y: number }) =>
     sheet.ring.map((_, k) => lay.place(of(k)));
   const numbered = [
@@ -160,6 +163,7 @@ export const replan: Replan = (piece, inMat, stockLeft, question, hooks = {}) =>
       pinned,
     },
     fitsMat: onTheMat(pinned, question.mat),
+    laidOn: lay.on,
     iterations: state.iterations + ordered.iterations + drawn.iterations + more.iterations,
     effort: {
       evaluations: Math.ceil(effort.spent),

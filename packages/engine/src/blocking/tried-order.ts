@@ -44,7 +44,7 @@ const tried = (
   for (; step < order.length && goOn() && effort.goOn(); step++) {
     const placed = order.slice(0, step + 1);
     const { constraints, of } = rehearsal.fixingOf(placed);
-    const eq = solveWith(sheet, constraints);
+    const eq = solveWith(sheet, constraints, true);
     iterations += eq.iterations;
     const at = (k: number) => placeIn(eq.points, ring[k]!.node);
     for (const each of placed) {

@@ -247,7 +247,10 @@ export interface PiecePlan {
     readonly wanted: readonly Point[];
     readonly pinned: readonly Point[];
   };
+  /** False: the mat is too small, and the plan is for a surface that is not. */
   readonly fitsMat: boolean;
+  /** What places are counted on: the mat, else as many of its tiles as it takes, or a rectangle on the floor. */
+  readonly laidOn: MatSpec;
   /** Newton iterations in all. */
   readonly iterations: number;
   /** What the plan cost and might have cost, in evaluations of the whole sheet, and what had to end before it was done. */

@@ -1,4 +1,4 @@
-import type { BlockPlan, MatSpec } from '@dryflat/engine/blocking';
+import type { BlockPlan } from '@dryflat/engine/blocking';
 import {
   type Forecast,
   findLandmark,
@@ -20,7 +20,6 @@ import {
   mayGoAround,
   mustBeMended,
 } from '@dryflat/record';
-import { USUAL_MAT } from '@dryflat/record/block';
 import { type Drawing, drawingOf, forecastSizes, wantedSizes } from '../schematic/index.ts';
 
 /** A line of the measuring sheet: a landmark of the pattern, or a usual one of its kind. */
@@ -49,7 +48,6 @@ export interface PaperInput extends BlankInput {
   /** Each piece as it is to lie pinned; none where nobody gave any size. */
   readonly asPinned: readonly OutlinePiece[];
   readonly plan: BlockPlan | null;
-  readonly mat: MatSpec;
   /** What is doubtful in the file, and what the forecast has to say but for its cautions, as sentences. */
   readonly notices: readonly string[];
 }
@@ -137,7 +135,6 @@ export const paperInput = (
     dried: drawingOf(record.kind, wantedSizes(made), forecastSizes(made, 'dried')),
     asPinned: piecesAsPinned(record, made),
     plan,
-    mat: record.plan.mat ?? USUAL_MAT,
     notices: [
       ...made.notices.filter(({ code }) => !code.startsWith('caution-')).map(({ text }) => text),
       ...notices,

@@ -106,7 +106,7 @@ const pinCounts = ({ pins, pinsForWires }: PiecePlan): string => {
   return list.length === 0 ? 'No pins.' : `In, and out again: ${list.join(', ')}.`;
 };
 
-const pieceBlocks = (plan: PiecePlan, { mat }: PaperInput, options: PageOptions): Block[] => {
+const pieceBlocks = (plan: PiecePlan, options: PageOptions): Block[] => {
   const { units, words } = options;
   const told = (text: string) => sentence(text, units, words);
   const layers = plan.layers === 2 ? ', sewn, lying double' : '';
@@ -117,7 +117,7 @@ const pieceBlocks = (plan: PiecePlan, { mat }: PaperInput, options: PageOptions)
       'Lay it in the middle of the mat, hem towards you; numbers at the rim count the lines between tiles. Dashed: wanted. Solid: pinned. Dot: pin. T: T-pin. Bar: comb. Line: wire.',
       { ...SMALL, aboveMm: 0, keep: true },
     ),
-    matFigure(plan, mat, 96),
+    matFigure(plan, plan.laidOn, 96),
     paragraph(pinCounts(plan), { aboveMm: 2, weight: 'strong', keep: true }),
     table(
       PIN_COLUMNS,
@@ -137,9 +137,19 @@ const pieceBlocks = (plan: PiecePlan, { mat }: PaperInput, options: PageOptions)
 /** Sentences about a file name its field at their end; on paper there is no file. */
 const withoutFields = (text: string): string => text.replace(/ \(plan\.[a-z]+\)(?=\.$)/i, '');
 
+const SAID_FIRST = 'mat-too-small';
+
+/** Pieces that the mat is too small for, with what to do: before anything is laid out. */
+const tooLarge = ({ plan }: PaperInput, { units, words }: PageOptions): Block[] => {
+  const first = (plan?.notices ?? []).filter(({ code }) => code === SAID_FIRST);
+  return first.map(({ text }) => paragraph(sentence(text, units, words), { weight: 'strong' }));
+};
+
 const noticesOf = ({ notices, plan }: PaperInput, { units, words }: PageOptions): Block[] => {
   // The box of cautions says already that pins are counted.
-  const planned = (plan?.notices ?? []).filter(({ code }) => code !== 'count-pins');
+  const planned = (plan?.notices ?? []).filter(
+    ({ code }) => code !== 'count-pins' && code !== SAID_FIRST,
+  );
   const texts = [...planned.map(({ text }) => text), ...notices].map(withoutFields);
   if (texts.length === 0) return [];
   return [
@@ -172,10 +182,11 @@ export const planPage = (input: PaperInput, options: PageOptions): Sheet[] => {
   const blocks = [
     heading(title, 1),
     ...introduction(input, options),
+    ...tooLarge(input, options),
     schematicFigure(input.dried, drawingHeight(input, options), options),
     numbersTable(input, options),
     matCautions(input.forecast, (text) => sentence(text, options.units, options.words)),
-    ...(input.plan?.pieces ?? []).flatMap((plan) => pieceBlocks(plan, input, options)),
+    ...(input.plan?.pieces ?? []).flatMap((plan) => pieceBlocks(plan, options)),
     ...noticesOf(input, options),
   ];
   return flow(blocks, { ...options, title });

@@ -154,6 +154,9 @@ const pieceLines = (plan: PiecePlan, telling: Telling): string[] => {
   ];
 };
 
+/** What is to be known before any pin. */
+const SAID_FIRST = 'mat-too-small';
+
 /** A plan for a reader at a terminal. */
 export const blockReport = (
   record: GarmentRecord,
@@ -164,15 +167,14 @@ export const blockReport = (
   const { style, units } = telling;
   const unit = units === 'cm' ? 'centimetres' : 'inches';
   const to = `Lengths in ${unit}, flat. Ranges should hold nine times in ten. Lay a piece in the middle of the mat, its hem towards you.`;
+  const texts = (isFirst: boolean): string[] =>
+    plan.notices.filter(({ code }) => (code === SAID_FIRST) === isFirst).map(({ text }) => text);
   const lines = [
     style.strong(record.name),
     ...hanging('', to).map(style.quiet),
+    ...block('Larger than the mat', said(texts(true), telling), style),
     ...plan.pieces.flatMap((piece) => ['', ...pieceLines(piece, telling)]),
-    ...block(
-      'To know',
-      said([...plan.notices.map(({ text }) => text), ...notices], telling),
-      style,
-    ),
+    ...block('To know', said([...texts(false), ...notices], telling), style),
   ];
   return `${lines
     .map((line) => line.trimEnd())

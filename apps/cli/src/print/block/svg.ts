@@ -114,7 +114,8 @@ interface Drawn {
   readonly height: number;
 }
 
-const pieceDrawn = (plan: PiecePlan, mat: MatSpec, units: Units, words: Words): Drawn => {
+const pieceDrawn = (plan: PiecePlan, units: Units, words: Words): Drawn => {
+  const { laidOn: mat } = plan;
   const xs = plan.outlines.wanted;
   const middle = {
     x: xs.reduce((sum, p) => sum + p.x, 0) / xs.length,
@@ -143,18 +144,17 @@ const pieceDrawn = (plan: PiecePlan, mat: MatSpec, units: Units, words: Words): 
 export const blockSvg = (
   record: GarmentRecord,
   plan: BlockPlan,
-  mat: MatSpec,
   { units, words }: { readonly units: Units; readonly words: Words },
 ): string => {
   const title = escaped(goingOut(record).name);
   let y = MARGIN + 60;
   const parts = plan.pieces.map((piece) => {
-    const { svg, height } = pieceDrawn(piece, mat, units, words);
+    const { svg, height } = pieceDrawn(piece, units, words);
     const group = `<g transform="translate(${MARGIN} ${at(y)})">\n${svg}\n</g>`;
     y += height + 2 * MARGIN;
     return group;
   });
-  const width = Math.max(mat.widthMm, 960) + 2 * MARGIN;
+  const width = Math.max(960, ...plan.pieces.map(({ laidOn }) => laidOn.widthMm)) + 2 * MARGIN;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${at(width)} ${at(y)}" font-family="sans-serif" fill="#111111">`,
     `<title>${title}</title>`,

@@ -36,7 +36,7 @@ export const takeOver = (work: MatWork, plan: PiecePlan, inMat: readonly InMat[]
   work.steps = [...work.steps.slice(0, stay), ...plan.pins.map(stepOf)];
   work.told = work.told.filter(({ step }) => step < stay);
   work.pinsForWires = held + plan.pinsForWires;
-  if (work.lies) work.lies = liesOf(plan, work.lies.mat);
+  if (work.lies) work.lies = liesOf(plan, plan.laidOn);
   work.at = stay;
   delete work.pinned;
 };

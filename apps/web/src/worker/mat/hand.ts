@@ -58,6 +58,7 @@ export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => 
   const grips = plan.pins.map((pin) => gripOf(pin, sheet, ringPlaces));
   const rulers = rulersOf(sheet);
   const read = stretchReader(sheet);
+  let folded = false;
   return ok({
     cloth: {
       frame,
@@ -75,7 +76,10 @@ export const openHand = (piece: PieceToBlock, plan: PiecePlan): Result<Hand> => 
       const { constraints, owners } = constraintsOf(grips, places, frame);
       const set = sheet.solver.constrain(constraints);
       if (!set.ok) throw new Error(set.faults.map(({ problem }) => problem).join('; '));
+      // What has turned over does not turn back by itself.
+      if (folded) sheet.solver.reset();
       const eq = sheet.solver.solve(({ rests }) => !rests || goOn === undefined || goOn());
+      folded = eq.turned > 0 && !eq.stopped;
       return {
         ...fieldOf(eq, read(eq), frame),
         ...pinsOf(eq, owners, grips, constraints.pins.length),

@@ -54,7 +54,7 @@ const plan = ({ turn, record, choices }: PlanAsk): MatTold => {
       piece,
       plan: made.value.pieces[0]!,
       whole: made.value,
-      mat: question.mat,
+      mat: made.value.pieces[0]!.laidOn,
     },
   };
 };
