@@ -32,7 +32,7 @@ const readFlags = (flags: BlockFlags): Result<{ units: Units; words: Words }> =>
 const howFar = ({ gentle, pieces }: BlockQuestion): string => {
   const safe = pieces[0]?.fabric.safe;
   return gentle && safe !== undefined
-    ? `No measurement is stretched by more than ${Number((100 * safe.limit).toFixed(1))} %, ${SAFE_BECAUSE[safe.origin]}; --to-measure goes as far as the fabric does.`
+    ? `Pins are placed to stretch no measurement by more than ${Number((100 * safe.limit).toFixed(1))} %, ${SAFE_BECAUSE[safe.origin]}; --to-measure goes as far as the fabric does.`
     : 'Stretched to measure, as far as the fabric goes; without --to-measure nothing is stretched beyond what is called safe.';
 };
 

@@ -54,7 +54,7 @@ wash; how far the edge scallops; what the fabric will not do, and why.
   $ dryflat block waistcoat.json --svg waistcoat.svg
   $ dryflat block waistcoat.json --to-measure --json
 
-No measurement is stretched by more than is called safe for its stitch and fiber
+Pins stretch no measurement by more than is called safe for its stitch and fiber
 (plain wool 5 %, lace 30 %); --to-measure goes as far as the fabric does.
 "gentle" of --json says which.
 
