@@ -79,8 +79,23 @@ export const databaseNames = async (): Promise<readonly string[]> => {
   }
 };
 
+/**
+ * What a database answers; rejects where the browser closes it meanwhile. Chromium does so on a full disk, and
+ * then answers nothing more of what was under way.
+ */
+const unlessClosed = <T>(db: IDBDatabase, answered: Promise<T>): Promise<T> =>
+  new Promise((resolve, reject) => {
+    const closed = (): void => reject(new Error(`${db.name} was closed by the browser`));
+    db.addEventListener('close', closed);
+    const settled = (): void => db.removeEventListener('close', closed);
+    answered.then(resolve, reject).then(settled, settled);
+  });
+
 /** All entries, oldest first. One that the browser itself cannot read has the value undefined. */
-export const readEntries = async (db: IDBDatabase): Promise<readonly Entry[]> => {
+export const readEntries = (db: IDBDatabase): Promise<readonly Entry[]> =>
+  unlessClosed(db, entriesOf(db));
+
+const entriesOf = async (db: IDBDatabase): Promise<readonly Entry[]> => {
   const store = db.transaction(UPDATES).objectStore(UPDATES);
   const [keys, values] = await Promise.all([
     answer(store.getAllKeys()),
@@ -147,13 +162,15 @@ export const replaceEntries = (
 const outcomeOf = (
   db: IDBDatabase,
   act: (store: IDBObjectStore, transaction: IDBTransaction) => void,
-): Promise<Outcome> =>
-  new Promise((resolve) => {
+): Promise<Outcome> => {
+  const ended = new Promise<Outcome>((resolve) => {
     const transaction = db.transaction(UPDATES, 'readwrite', DURABLE);
     transaction.oncomplete = () => resolve('written');
     transaction.onabort = () => resolve(isNoSpace(transaction.error) ? 'full' : 'failed');
     act(transaction.objectStore(UPDATES), transaction);
   });
+  return unlessClosed(db, ended);
+};
 
 /** A quota says so by its name; Chromium on a full disk only in its words. */
 const isNoSpace = (error: DOMException | null): boolean =>
