@@ -47,6 +47,24 @@ test('V8: undo takes back a change and redo brings it again', () => {
   expect(store.snapshot().record?.name).toBe('Renamed');
 });
 
+test('V8: what is done apart is taken back apart, however soon more follows', () => {
+  const store = opened();
+  const named = (name: string, apart?: 'apart') =>
+    store.change((draft) => {
+      draft.name = name;
+    }, apart);
+  named('before');
+  named('begun', 'apart');
+  named('after');
+  named('at once after');
+  const names: (string | undefined)[] = [];
+  while (store.snapshot().canUndo) {
+    store.undo();
+    names.push(store.snapshot().record?.name);
+  }
+  expect(names).toEqual(['begun', 'before', 'Test vest']);
+});
+
 test('V8: undo leaves alone what another device did', () => {
   const doc = new Y.Doc();
   const store = garmentStore(doc);

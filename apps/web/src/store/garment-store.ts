@@ -23,9 +23,10 @@ export interface GarmentStore {
   readonly snapshot: () => GarmentSnapshot;
   /**
    * Hands `recipe` a copy of the record to change; the differences become one edit, one step of
-   * undo together with those of the last half second. Does nothing to a read-only record.
+   * undo together with those of the last half second; `apart` from all others. Does nothing to a
+   * read-only record.
    */
-  readonly change: (recipe: (draft: GarmentRecord) => void) => void;
+  readonly change: (recipe: (draft: GarmentRecord) => void, apart?: 'apart') => void;
   /**
    * Writes the first record into an empty document, or a migrated one; not a step of undo.
    * `original`: the file of a newer version that `record` shows in part. It is kept byte for byte,
@@ -68,11 +69,13 @@ export const garmentStore = (doc: Y.Doc): GarmentStore => {
       return () => listeners.delete(listener);
     },
     snapshot: () => current,
-    change: (recipe) => {
+    change: (recipe, apart) => {
       if (current.record === null || current.readOnly) return;
       const draft = structuredClone(current.record);
       recipe(draft);
+      if (apart) steps.stopCapturing();
       write(draft, HERE);
+      if (apart) steps.stopCapturing();
     },
     put: (record, original) =>
       doc.transact(() => {

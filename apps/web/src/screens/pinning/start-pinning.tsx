@@ -27,7 +27,7 @@ export const StartPinning = ({ mat, gentle }: { mat: Mat; gentle: boolean }) => 
     if (work === null) return;
     change((draft) => {
       draft.onMat = [...(draft.onMat ?? []), structuredClone(work)];
-    });
+    }, 'apart');
     open(record.id, work.id);
   };
   if (piece === null && works.length === 0) return null;
