@@ -231,6 +231,40 @@ test('R9: before and after a wash stand side by side, and a new cell becomes a r
   await page.getByText(/23 stitches over 10 cm, washed and dried/).waitFor();
 });
 
+test('R23: what dried on pins says so; a reading that changes nothing says why, beside itself', async () => {
+  const page = await at.open({ viewport: PHONE });
+  await openForecast(page, 'Ledger Day');
+  await goTo(page, 'Evidence');
+  await page.getByRole('button', { name: 'Tension square', exact: true }).click();
+  const card = page
+    .locator('section.df-card')
+    .filter({ has: page.getByRole('heading', { name: 'Tension square' }) });
+  await card.getByRole('radio', { name: 'As the garment will be' }).click({ force: true });
+  await card.getByRole('button', { name: 'The whole width or length' }).click();
+  const form = card.getByRole('form', { name: 'The whole width or length' });
+  await form.getByLabel('From edge to edge').fill('15 cm');
+  await form.getByRole('radio', { name: 'Dried, on pins' }).click({ force: true });
+  await form.getByRole('button', { name: 'Add the length' }).click();
+  const row = card.getByRole('group', { name: 'Whole width', exact: true });
+  await expect
+    .poll(() => row.getByRole('textbox', { name: 'Dried, on pins' }).inputValue())
+    .toBe('15');
+  const why = row.getByRole('region', { name: 'What this reading tells' });
+  await why.getByText(/changes nothing: .*Give its stitches or rows/).waitFor();
+  await isSound(page);
+  await page.reload();
+  await expect
+    .poll(() => row.getByRole('textbox', { name: 'Dried, on pins' }).inputValue())
+    .toBe('15');
+  await why.getByText(/changes nothing/).waitFor();
+
+  // Said otherwise, it is shown so.
+  await row.getByRole('button', { name: /^Change or remove/ }).click();
+  await page.getByRole('dialog').getByRole('radio', { name: 'Laid flat' }).click({ force: true });
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await expect.poll(() => row.getByRole('textbox', { name: /^Dried\s*, in/ }).inputValue()).toBe('15');
+});
+
 test('R10: what is missing leads to where it is mended', async () => {
   const page = await at.open();
   await beginGarment(page, 'Empty');

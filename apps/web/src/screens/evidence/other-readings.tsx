@@ -2,6 +2,7 @@ import type { HangReading, Reading, SetReading, Specimen } from '@dryflat/record
 import { IconButton, LengthField, MassField, toast } from '../../kit/index.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
+import { ReadingNotices } from './reading-notices.tsx';
 
 /** Hang weights and pinned strips, each number in place. */
 export const OtherReadings = ({
@@ -66,6 +67,7 @@ const Other = ({
           <SetFields path={path} reading={reading} edits={edits} />
         )}
       </div>
+      <ReadingNotices specimen={specimen.id} readings={[reading.id]} />
     </>
   );
 };

@@ -12,6 +12,7 @@ import {
   halfStitchPercent,
   statesOf,
 } from './grid-rows.ts';
+import { ReadingNotices } from './reading-notices.tsx';
 import { RowSheet } from './row-sheet.tsx';
 
 interface GridProps {
@@ -62,6 +63,10 @@ const Row = ({
         ))}
       </div>
       <HalfStitch row={row} />
+      <ReadingNotices
+        specimen={specimen.id}
+        readings={Object.values(row.cells).map(({ id }) => id)}
+      />
     </div>
   );
 };
