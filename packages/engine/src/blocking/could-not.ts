@@ -20,8 +20,8 @@ const EDGE_WORDS: Readonly<Record<EdgeKind, string>> = {
   open: 'edge',
 };
 
-/** What was at its limit, in words. */
-export const limitWords = (state: PinState, { ring, by }: Shortfall): string => {
+/** What the fabric was at its limit of, in words. */
+const limitWords = (state: PinState, { by }: Shortfall): string => {
   const { fabric } = state.sheet.piece;
   if (by.kind === 'cord')
     return `the ${EDGE_WORDS[state.sheet.cordKinds[by.cord] ?? 'open']} is stretched out and holds the fabric beside it`;
@@ -32,9 +32,17 @@ export const limitWords = (state: PinState, { ring, by }: Shortfall): string => 
         : (['lengthwise, along its columns of stitches', fabric.constants.length.limit] as const);
     return `the fabric is stretched out ${along}: it ends at about ${percent(limit)} over its rest`;
   }
-  if (by.kind === 'pull')
-    return `a pin in the ${EDGE_WORDS[state.sheet.ring[ring]!.kind]} would have to bear more than ${state.mostPull} N${state.mostPull === MOST_PULL ? ', which is taken to be what a hand gives: the weight of half a kilogram' : ''}`;
   return 'no further stretch was found in which the fabric comes to rest';
+};
+
+/** That pins would have to bear too much, by the edges that they are in. */
+const pullWords = (state: PinState, rings: readonly number[]): string => {
+  const edges = new Set(rings.map((ring) => EDGE_WORDS[state.sheet.ring[ring]!.kind]));
+  const hand =
+    state.mostPull === MOST_PULL
+      ? ', which is taken to be what a hand gives: the weight of half a kilogram'
+      : '';
+  return `a pin in the ${[...edges].join(' or the ')} would have to bear more than ${state.mostPull} N${hand}`;
 };
 
 /** Shortfalls within this share of the largest count as its causes. */
@@ -43,9 +51,12 @@ const CAUSES = 0.3;
 const causes = (state: PinState): string => {
   const all = [...state.shortfalls.values()];
   const most = Math.max(0, ...all.map(({ short }) => short));
-  const words = all
-    .filter(({ short }) => short >= CAUSES * most)
+  const large = all.filter(({ short }) => short >= CAUSES * most);
+  const pulled = large.filter(({ by }) => by.kind === 'pull').map(({ ring }) => ring);
+  const words = large
+    .filter(({ by }) => by.kind !== 'pull')
     .map((shortfall) => limitWords(state, shortfall));
+  if (pulled.length > 0) words.push(pullWords(state, pulled));
   return [...new Set(words)].join('; ');
 };
 

@@ -13,6 +13,9 @@ const WAYS = [
   ['ArrowDown', 'down', 'down'],
 ] as const;
 
+/** A shorter gap no tape shows, mm. */
+const SEEN = 1;
+
 /** The pin that is being looked at: where it goes, and buttons that do what dragging does. */
 export const ChosenPin = ({
   planned,
@@ -72,7 +75,7 @@ export const ChosenPin = ({
         </span>
       </p>
       {lying?.loose.includes(chosen) && <p>The fabric lies clear of it: it holds nothing here.</p>}
-      {short && <p>The fabric ends {length(short.mm)} before it.</p>}
+      {short && short.mm >= SEEN && <p>The fabric ends {length(short.mm)} before it.</p>}
       {pin.kind === 'wire' ? (
         <p className="df-soft">A wire follows the pins at its two ends.</p>
       ) : (

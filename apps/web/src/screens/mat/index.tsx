@@ -25,7 +25,7 @@ import { type MovedPin, movedFrom } from './moved-pins.ts';
 import { MovedPins } from './moved-pins-row.tsx';
 import { nudgeOf } from './nudge.ts';
 import { PinList } from './pin-list.tsx';
-import { CouldNot, OrderAndEase, PinCaution, PlanDoubts } from './plan-notes.tsx';
+import { CouldNot, OrderAndEase, PinCaution, PlanDoubts, TooLarge } from './plan-notes.tsx';
 import { Stage } from './stage.tsx';
 import { type Mat, type Planning, useMat } from './use-mat.ts';
 
@@ -101,6 +101,7 @@ const Screen = () => {
           letGo={mat.planned === null && record.plan.pins ? mat.putBack : null}
           cancel={mat.cancel}
         />
+        {mat.planned && <TooLarge planned={mat.planned} />}
       </Card>
       {!underWay && start}
       {mat.planned && <OnMat mat={mat} />}

@@ -155,18 +155,33 @@ export const OrderAndEase = memo(({ planned }: { planned: Planned }) => {
 });
 
 const COUNT = 'count-pins';
+const TOO_LARGE = 'mat-too-small';
+const BEFORE_PINS = [COUNT, TOO_LARGE, 'one-at-a-time'];
 
-/** Doubts of the plan: beside the mat. */
-export const PlanDoubts = memo(({ planned }: { planned: Planned }) => {
+/** Notices of the plan that are doubts. */
+const Unsure = memo(({ planned, of }: { planned: Planned; of: (code: string) => boolean }) => {
   const told = useNamed(planned);
   return planned.whole.notices
-    .filter(({ code }) => code !== 'one-at-a-time' && code !== COUNT)
+    .filter(({ code }) => of(code))
     .map(({ code, text }) => (
       <Notice key={code} tone="unsure">
         {told(text)}
       </Notice>
     ));
 });
+
+const isTooLarge = (code: string): boolean => code === TOO_LARGE;
+const isDoubt = (code: string): boolean => !BEFORE_PINS.includes(code);
+
+/** That the mat is too small, and what would do: before anything else. */
+export const TooLarge = ({ planned }: { planned: Planned }) => (
+  <Unsure planned={planned} of={isTooLarge} />
+);
+
+/** Doubts of the plan: beside the mat. */
+export const PlanDoubts = ({ planned }: { planned: Planned }) => (
+  <Unsure planned={planned} of={isDoubt} />
+);
 
 /** What to mind before the first pin: beside the list of pins. */
 export const PinCaution = memo(({ planned }: { planned: Planned }) => {
