@@ -23,7 +23,7 @@ export const PART_WORDS: Readonly<Record<PlanPart, string>> = {
  * stiffness of every triangle worked out once. A sweater back takes some 300; one takes a millisecond on the
  * mesh that is usual, and nobody waits for longer than a few seconds.
  */
-export const MOST_EVALUATIONS = 4500;
+export const MOST_EVALUATIONS = 3000;
 
 /** Share of it that may be spent when a part ends. What is left after the last ends what has begun. */
 const UNTIL: Readonly<Record<PlanPart, number>> = {

@@ -282,6 +282,6 @@ export interface BlockHooks {
   readonly onStep?: (progress: BlockProgress) => boolean;
   /** Nodes of the mesh of a piece, about; 800 by default. */
   readonly nodes?: number;
-  /** What the plan of a piece may cost, in evaluations of its whole sheet; 4,500 by default. From 100 on it is kept to. */
+  /** What the plan of a piece may cost, in evaluations of its whole sheet; 3,000 by default. From 100 on it is kept to. */
   readonly mostEvaluations?: number;
 }
