@@ -1,4 +1,4 @@
-import type { Reading, Specimen } from '../fabric/index.ts';
+import { pitchIn, type Reading, type Specimen } from '../fabric/index.ts';
 import { type Affine, againstTheRest, jointOf } from '../stats/index.ts';
 import type { ForecastQuestion, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
@@ -9,14 +9,13 @@ const FLOOR = 0.005;
 /** Why a reading changes nothing. */
 type Why = 'no-count' | 'no-stretch' | 'outweighed';
 
-/** What readings of pitch are there to tell of: the fabric as knit, and its changes. */
+/** What readings are there to tell of: the fabric in every state. */
 const formsOf = ({ model: { fabric } }: Known): Affine[] =>
-  (['width', 'length'] as const).flatMap((direction) => [
-    fabric.asKnit[direction],
-    fabric.driedOverAsKnit[direction],
-    fabric.wetOverDried[direction],
-    fabric.rewashedOverDried[direction],
-  ]);
+  (['width', 'length'] as const).flatMap((direction) =>
+    (['asKnit', 'wet', 'dried', 'rewashed'] as const).map((state) =>
+      pitchIn(fabric, direction, state),
+    ),
+  );
 
 /**
  * Largest share of a variance of those forms that one reading takes away from what all others leave: with
