@@ -73,8 +73,16 @@ export interface Ordered {
   readonly iterations: number;
 }
 
-const told = (way: OrderWay, { whole, highestPull, slipped, rises }: Tried): OrderTried | null =>
-  whole ? { way, highestPullN: highestPull, slipped: slipped.size, lowerEdgeRisesMm: rises } : null;
+/** At the end every pin bears what the plan says, which is read on a finer mesh. */
+const told = (way: OrderWay, tried: Tried): OrderTried | null =>
+  tried.whole
+    ? {
+        way,
+        highestPullN: Math.max(tried.highestPull, ...tried.order.map(({ pullN }) => pullN)),
+        slipped: tried.slipped.size,
+        lowerEdgeRisesMm: tried.rises,
+      }
+    : null;
 
 /**
  * The better of two orders, both tried with all pins at the same places: from the middle of the top outwards,
