@@ -262,7 +262,9 @@ test('R23: what dried on pins says so; a reading that changes nothing says why, 
   await row.getByRole('button', { name: /^Change or remove/ }).click();
   await page.getByRole('dialog').getByRole('radio', { name: 'Laid flat' }).click({ force: true });
   await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
-  await expect.poll(() => row.getByRole('textbox', { name: /^Dried\s*, in/ }).inputValue()).toBe('15');
+  await expect
+    .poll(() => row.getByRole('textbox', { name: /^Dried\s*, in/ }).inputValue())
+    .toBe('15');
 });
 
 test('R10: what is missing leads to where it is mended', async () => {
