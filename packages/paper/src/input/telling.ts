@@ -53,6 +53,8 @@ export const gaugeWord = (words: Words): string => ({ us: 'Gauge', uk: 'Tension'
 export const landmarkName = (id: string, words: Words): string =>
   findLandmark(id)?.name[words] ?? id;
 
-/** A sentence of the plan that begins with a landmark's id, with its name in the words of the craft. */
+/** A sentence of the plan that begins with a landmark's id, or holds one of two words, with its name in the words of the craft. */
 export const named = (what: string, words: Words): string =>
-  what.replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `);
+  what
+    .replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `)
+    .replace(/\b[a-z]+(?:-[a-z]+)+\b/g, (id) => landmarkName(id, words));

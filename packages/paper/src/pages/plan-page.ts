@@ -150,7 +150,7 @@ const noticesOf = ({ notices, plan }: PaperInput, { units, words }: PageOptions)
   const planned = (plan?.notices ?? []).filter(
     ({ code }) => code !== 'count-pins' && code !== SAID_FIRST,
   );
-  const texts = [...planned.map(({ text }) => text), ...notices].map(withoutFields);
+  const texts = [...planned.map(({ text }) => named(text, words)), ...notices].map(withoutFields);
   if (texts.length === 0) return [];
   return [
     heading('To know', 2),

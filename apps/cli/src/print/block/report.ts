@@ -164,11 +164,13 @@ export const blockReport = (
   notices: readonly string[],
   telling: Telling,
 ): string => {
-  const { style, units } = telling;
+  const { style, units, words } = telling;
   const unit = units === 'cm' ? 'centimetres' : 'inches';
   const to = `Lengths in ${unit}, flat. Ranges should hold nine times in ten. Lay a piece in the middle of the mat, its hem towards you.`;
   const texts = (isFirst: boolean): string[] =>
-    plan.notices.filter(({ code }) => (code === SAID_FIRST) === isFirst).map(({ text }) => text);
+    plan.notices
+      .filter(({ code }) => (code === SAID_FIRST) === isFirst)
+      .map(({ text }) => named(text, words));
   const lines = [
     style.strong(record.name),
     ...hanging('', to).map(style.quiet),

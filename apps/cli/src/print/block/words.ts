@@ -25,6 +25,8 @@ export const edgeWord = (edge: EdgeKind, words: Words): string =>
 export const many = (count: number, word: string): string =>
   `${count} ${word}${count === 1 ? '' : 's'}`;
 
-/** A sentence of the plan that begins with a landmark's id, with its name in the words of the craft. */
+/** A sentence of the plan that begins with a landmark's id, or holds one of two words, with its name in the words of the craft. */
 export const named = (what: string, words: Words): string =>
-  what.replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `);
+  what
+    .replace(/^([a-z]+(?:-[a-z]+)*): /, (_, id: string) => `${landmarkName(id, words)}: `)
+    .replace(/\b[a-z]+(?:-[a-z]+)+\b/g, (id) => landmarkName(id, words));
