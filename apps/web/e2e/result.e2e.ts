@@ -1,6 +1,6 @@
 import { forecast } from '@dryflat/engine/garment';
 import { countOfPitch } from '@dryflat/engine/units';
-import { askForecast, EXAMPLES, type GarmentRecord } from '@dryflat/record';
+import { askForecast, EXAMPLES, type GarmentRecord, writeRecord } from '@dryflat/record';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import {
@@ -169,7 +169,7 @@ test('R7: a swatch added by keyboard alone narrows the ladder to what the engine
   await page.keyboard.press('Enter');
   await card.getByText('Say when it was: before any wash, or after.').waitFor();
   expect(await card.getByLabel('Counted').inputValue()).toBe('22½ over 10 cm');
-  await card.getByRole('radio', { name: 'Dried, laid flat' }).focus();
+  await card.getByRole('radio', { name: 'Dried', exact: true }).focus();
   await page.keyboard.press('Space');
   await card.getByLabel('Counted').focus();
   await page.keyboard.press('Enter');
@@ -243,14 +243,17 @@ test('R23: what dried on pins says so; a reading that changes nothing says why, 
   await card.getByRole('button', { name: 'The whole width or length' }).click();
   const form = card.getByRole('form', { name: 'The whole width or length' });
   await form.getByLabel('From edge to edge').fill('15 cm');
-  await form.getByRole('radio', { name: 'Dried, on pins' }).click({ force: true });
+  await form.getByRole('radio', { name: 'Dried', exact: true }).click({ force: true });
+  const pins = form.getByRole('radiogroup', { name: 'It dried' });
+  expect(await pins.getByRole('radio', { checked: true }).count()).toBe(0);
+  await pins.getByRole('radio', { name: 'On pins' }).click({ force: true });
   await form.getByRole('button', { name: 'Add the length' }).click();
   const row = card.getByRole('group', { name: 'Whole width', exact: true });
   await expect
     .poll(() => row.getByRole('textbox', { name: 'Dried, on pins' }).inputValue())
     .toBe('15');
   const why = row.getByRole('region', { name: 'What this reading tells' });
-  await why.getByText(/changes nothing: .*Give its stitches or rows/).waitFor();
+  await why.getByText(/washed and dried, changes nothing: .*Give its stitches or rows/).waitFor();
   await isSound(page);
   await page.reload();
   await expect
@@ -265,6 +268,39 @@ test('R23: what dried on pins says so; a reading that changes nothing says why, 
   await expect
     .poll(() => row.getByRole('textbox', { name: /^Dried\s*, in/ }).inputValue())
     .toBe('15');
+  await page.getByRole('button', { name: 'Undo', exact: true }).first().click();
+  await row.getByRole('textbox', { name: 'Dried, on pins' }).waitFor();
+});
+
+test('R23: how it dried may stay open; the doubt stands beside that reading alone, until it is said', async () => {
+  const page = await at.open({ viewport: PHONE });
+  const open = record('waistcoat');
+  const [swatch] = open.evidence;
+  swatch!.washed = 'as-garment';
+  const reads = { direction: 'width', overMm: 100, read: 'flat' } as const;
+  swatch!.readings.push(
+    { kind: 'count', id: 'open', ...reads, count: 22, state: 'dried', place: 'edge' },
+    { kind: 'set', id: 'strip', direction: 'width', restMm: 100, pinnedMm: 110, driedMm: 105 },
+  );
+  await page.getByRole('button', { name: 'Bring one in from a file' }).click();
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'open.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(writeRecord(open)),
+  });
+  await answer(page).waitFor();
+  await goTo(page, 'Evidence');
+  const doubt = page.getByText(/nothing says whether this was read of it dried so or laid flat/);
+  const row = page.getByRole('group', { name: 'Stitches over 10 cm, edge' });
+  await row.filter({ has: doubt }).waitFor();
+  expect(await doubt.count()).toBe(1);
+  await row.getByRole('button', { name: /^Change or remove/ }).click();
+  const sheet = page.getByRole('dialog');
+  expect(await sheet.getByRole('radio', { name: /flat|pins/i, checked: true }).count()).toBe(0);
+  await sheet.getByRole('radio', { name: 'On pins' }).click({ force: true });
+  await sheet.getByRole('button', { name: 'Done' }).click();
+  await row.getByRole('textbox', { name: 'Dried, on pins' }).waitFor();
+  expect(await doubt.count()).toBe(0);
 });
 
 test('R10: what is missing leads to where it is mended', async () => {
@@ -353,7 +389,7 @@ test('R16: a whole width, a hang weight and a pinned strip are entered, and name
     'Length before': '12,5',
     'Length with the weight on': 'long',
   });
-  await hang.getByRole('radio', { name: 'Dried, laid flat' }).click({ force: true });
+  await hang.getByRole('radio', { name: 'Dried', exact: true }).click({ force: true });
   await hang.getByRole('button', { name: 'Add the hang weight' }).click();
   await hang.getByText(/is not a length|no length|cannot be read/i).waitFor();
   expect(await page.getByRole('heading', { name: /^A weight hung, up/ }).count()).toBe(0);

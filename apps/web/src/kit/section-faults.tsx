@@ -14,18 +14,23 @@ const faultsIn = (record: GarmentRecord): readonly Fault[] => {
   return found;
 };
 
-/** What the record says under `prefix` that cannot be, or is unlikely; codes shown elsewhere are left out. */
+/** What the record says under `prefix` that cannot be, or is unlikely; what is shown elsewhere, by its code or by where it begins, is left out. */
 export const SectionFaults = ({
   prefix,
   except = [],
+  elsewhere,
 }: {
   prefix: string;
   except?: readonly string[];
+  elsewhere?: string;
 }) => {
   const { record } = useGarment();
   const print = useFaultText();
   const found = faultsIn(record).filter(
-    ({ field, code }) => field.startsWith(prefix) && !except.includes(code),
+    ({ field, code }) =>
+      field.startsWith(prefix) &&
+      !except.includes(code) &&
+      !(elsewhere !== undefined && field.startsWith(elsewhere)),
   );
   const told = found.map((each) => ({
     ...each,

@@ -14,7 +14,7 @@ export * from './monofilament-force.ts';
 export * from './peirce-loop.ts';
 export * from './reading-error.ts';
 export * from './specimen.ts';
-export { DRIFT_CORRELATION, DRIFT_SD, GROWTH_SD } from './specimen-observations.ts';
+export { DRIFT_CORRELATION, DRIFT_SD, GROWTH_SD, REST_WORDS } from './specimen-observations.ts';
 export * from './states.ts';
 export * from './stretch/law.ts';
 export * from './stretch/strip.ts';

@@ -126,7 +126,8 @@ const logReading = (reading: Pitched): number =>
     ? Math.log(reading.over / reading.count)
     : Math.log(reading.extent / (reading.count ?? 1));
 
-const STATE_WORDS: Readonly<Record<RestState, string>> = {
+/** A state at rest as a reading is told of. */
+export const REST_WORDS: Readonly<Record<RestState, string>> = {
   asKnit: 'as knit',
   wet: 'wet',
   dried: 'washed and dried',
@@ -145,7 +146,7 @@ const readingBasis = (specimen: Specimen, reading: Pitched): Basis => {
   return {
     id: `evidence:${specimen.id}:${reading.id}`,
     kind: 'measured',
-    text: `${specimen.name}: ${amount}, ${STATE_WORDS[reading.state]}${reading.pinned ? ' on pins, less what they gained' : ''}${pulled}`,
+    text: `${specimen.name}: ${amount}, ${REST_WORDS[reading.state]}${reading.pinned ? ' on pins, less what they gained' : ''}${pulled}`,
     source: null,
   };
 };

@@ -1,4 +1,4 @@
-import { pitchIn, type Reading, type Specimen } from '../fabric/index.ts';
+import { pitchIn, REST_WORDS, type Reading, type Specimen } from '../fabric/index.ts';
 import { type Affine, againstTheRest, jointOf } from '../stats/index.ts';
 import type { ForecastQuestion, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
@@ -60,12 +60,15 @@ export const unusedReadings = (question: ForecastQuestion, known: Known): Notice
       return [
         {
           code: `reading-unused-${why}`,
-          text: `${specimen.name}, ${lengthOf(reading)} in ${reading.direction}, changes nothing: ${SAYS[why]}.`,
+          text: `${specimen.name}, ${lengthOf(reading)} in ${reading.direction}${stateOf(reading)}, changes nothing: ${SAYS[why]}.`,
           about: `evidence:${specimen.id}:${reading.id}`,
         },
       ];
     }),
   );
+
+const stateOf = (reading: Reading): string =>
+  reading.kind === 'set' ? '' : `, ${REST_WORDS[reading.state]}`;
 
 const lengthOf = (reading: Reading): string => {
   if (reading.kind === 'count') return `${reading.count} over {mm:${reading.over}}`;

@@ -80,7 +80,7 @@ const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[]
       `${path}.pinned`,
       null,
       `"${specimen.name}" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat`,
-      'Write true where it had dried on the pins, false where it had been laid flat since.',
+      'Say whether it had dried on the pins (true) or been laid flat since (false).',
     ),
   ];
 };

@@ -126,7 +126,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'evidence[0].readings[0].pinned',
     value: undefined,
     says: [
-      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Write true where it had dried on the pins, false where it had been laid flat since.',
+      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Say whether it had dried on the pins (true) or been laid flat since (false).',
     ],
   },
   {

@@ -8,11 +8,11 @@ import { AddForm } from './add-form.tsx';
 import type { SpecimenEdits } from './change-specimen.ts';
 import { DirectionChoice } from './direction-choice.tsx';
 import { ReadChoice } from './read-choice.tsx';
-import { readIn, StateChoice, useChosenState } from './state-choice.tsx';
+import { StateChoice, useChosenState } from './state-choice.tsx';
 import { useTypedCount, useTypedLength } from './typed.ts';
 import { TypedField } from './typed-field.tsx';
 
-const STATES = ['asKnit', 'wet', 'dried', 'onPins', 'rewashed'] as const;
+const STATES = ['asKnit', 'wet', 'dried', 'rewashed'] as const;
 
 /** The whole extent by tape, best with the number of stitches or rows that it holds. */
 export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: SpecimenEdits }) => {
@@ -35,7 +35,7 @@ export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: Spec
       direction,
       mm,
       ...(known !== undefined && { count: known }),
-      ...readIn(when),
+      ...when,
       read,
       ...(place !== null && places.includes(place) && { place }),
     });
@@ -66,7 +66,7 @@ export const AddExtent = ({ specimen, edits }: { specimen: Specimen; edits: Spec
           options={places.map((name) => ({ value: name, label: name }))}
         />
       )}
-      <StateChoice of={state} readOnly={edits.readOnly} />
+      <StateChoice of={state} pins readOnly={edits.readOnly} />
       <ReadChoice value={read} onChange={setRead} readOnly={edits.readOnly} />
     </AddForm>
   );

@@ -27,9 +27,10 @@ export const AddHang = ({ specimen, edits }: { specimen: Specimen; edits: Specim
       before.read(),
       after.read(),
     ];
-    const state = chosen.read();
+    const when = chosen.read();
     if (massG === null || clippedMm === null || beforeMm === null || afterMm === null) return;
-    if (state === null) return;
+    if (when === null) return;
+    const { state } = when;
     edits.add({ kind: 'hang', id: newId(), direction, massG, clippedMm, beforeMm, afterMm, state });
     for (const typed of [mass, clipped, before, after]) typed.clear();
     announce('Added.');

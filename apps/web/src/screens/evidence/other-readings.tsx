@@ -67,7 +67,7 @@ const Other = ({
           <SetFields path={path} reading={reading} edits={edits} />
         )}
       </div>
-      <ReadingNotices specimen={specimen.id} readings={[reading.id]} />
+      <ReadingNotices specimen={specimen} readings={[reading.id]} />
     </>
   );
 };

@@ -6,11 +6,11 @@ import { newId, useView } from '../../store/index.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
 import { readingsOf } from './counted-readings.ts';
 import { ReadChoice } from './read-choice.tsx';
-import { readIn, StateChoice, useChosenState } from './state-choice.tsx';
+import { StateChoice, useChosenState } from './state-choice.tsx';
 import { useTyped } from './typed.ts';
 import { TypedField } from './typed-field.tsx';
 
-const STATES = ['asKnit', 'wet', 'dried', 'onPins', 'rewashed'] as const;
+const STATES = ['asKnit', 'wet', 'dried', 'rewashed'] as const;
 const OVER = { cm: mm(100), in: mm(101.6) } as const;
 
 /** One line for a count, as it is said: `21½ over 10 cm`. */
@@ -33,7 +33,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
     const when = state.read();
     if (parsed === null || when === null) return;
     const where = place.read() ?? '';
-    edits.add(...readingsOf(parsed, { ...readIn(when), read, place: where }, newId));
+    edits.add(...readingsOf(parsed, { ...when, read, place: where }, newId));
     count.clear();
     announce('Added.');
   };
@@ -53,7 +53,7 @@ export const QuickCount = ({ specimen, edits }: { specimen: Specimen; edits: Spe
           { value: 'rows', label: 'Rows' },
         ]}
       />
-      <StateChoice of={state} readOnly={edits.readOnly} />
+      <StateChoice of={state} pins readOnly={edits.readOnly} />
       <Disclosure title="Where on it; was it pulled?" level={4}>
         <div className="df-stack">
           <TypedField typed={place} />

@@ -36,7 +36,7 @@ export const ReadingGrid = ({ specimen, edits }: GridProps) => {
           </li>
         ))}
       </ul>
-      {opened && <RowSheet row={opened} edits={edits} onClose={() => setOpen(null)} />}
+      {opened && <RowSheet {...{ specimen, edits }} row={opened} onClose={() => setOpen(null)} />}
     </>
   );
 };
@@ -63,10 +63,7 @@ const Row = ({
         ))}
       </div>
       <HalfStitch row={row} />
-      <ReadingNotices
-        specimen={specimen.id}
-        readings={Object.values(row.cells).map(({ id }) => id)}
-      />
+      <ReadingNotices specimen={specimen} readings={Object.values(row.cells).map(({ id }) => id)} />
     </div>
   );
 };

@@ -1,22 +1,28 @@
+import type { Specimen } from '@dryflat/record';
 import { useState } from 'react';
-import { Button, ChoiceChips, Dialog, LengthField, TextField, toast } from '../../kit/index.ts';
+import { Button, Dialog, LengthField, TextField, toast } from '../../kit/index.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
 import type { GridReading, GridRow } from './grid-rows.ts';
+import { PinsChoice } from './pins-choice.tsx';
 import { ReadChoice } from './read-choice.tsx';
-
-const PINS: Readonly<Record<string, 'flat' | 'pins'>> = { true: 'pins', false: 'flat' };
+import { ReadingFaults } from './reading-notices.tsx';
 
 /** What a whole row shares: its length, its place, how it was read. */
 export const RowSheet = ({
+  specimen,
   row,
   edits,
   onClose,
 }: {
+  specimen: Specimen;
   row: GridRow;
   edits: SpecimenEdits;
   onClose: () => void;
 }) => {
-  const ids = Object.values(row.cells).map(({ id }) => id);
+  const cells = Object.values(row.cells);
+  const ids = cells.map(({ id }) => id);
+  /** What says that it dried on pins without having dried comes first: it has to be taken back. */
+  const pins = cells.find((each) => each.state !== 'dried' && each.pinned) ?? row.cells.dried;
   const editAll = (recipe: (reading: GridReading) => void): void =>
     edits.edit((specimen) => {
       for (const reading of specimen.readings)
@@ -65,22 +71,19 @@ export const RowSheet = ({
           }}
         />
       )}
-      {row.cells.dried && (
-        <ChoiceChips
-          label="It dried"
-          value={PINS[`${row.cells.dried.pinned}`] ?? null}
+      {pins && (
+        <PinsChoice
+          pinned={pins.pinned}
           readOnly={edits.readOnly}
-          onChange={(how) =>
+          onChange={(pinned) =>
             editAll((reading) => {
-              if (reading.state === 'dried') reading.pinned = how === 'pins';
+              if (reading.state === 'dried') reading.pinned = pinned;
+              else delete reading.pinned;
             })
           }
-          choices={[
-            { value: 'flat', label: 'Laid flat' },
-            { value: 'pins', label: 'On pins' },
-          ]}
         />
       )}
+      <ReadingFaults specimen={specimen} readings={ids} field=".pinned" />
       <TextField label="Where on it" value={place} readOnly={edits.readOnly} onChange={setPlace} />
       <ReadChoice
         value={row.first.read}

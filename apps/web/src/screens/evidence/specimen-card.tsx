@@ -22,7 +22,7 @@ export const SpecimenCard = ({ id, at }: { id: string; at: number }) => {
   return (
     <Card title={specimen.name || kind}>
       <p className="df-soft">{kind}</p>
-      <SectionFaults prefix={`evidence[${at}]`} />
+      <SectionFaults prefix={`evidence[${at}]`} elsewhere={`evidence[${at}].readings[`} />
       <Washed specimen={specimen} edits={edits} />
       <WhichPiece specimen={specimen} edits={edits} />
       <h3>Add a count</h3>

@@ -20,11 +20,12 @@ const isCaution = ({ code }: Said): boolean => /^(caution-|block-)/.test(code);
 /** Notices of the forecast, in the knitter's unit and words. */
 export const Told = ({ label, notices }: { label: string; notices: readonly Said[] }) => {
   const { plain, own } = useSentences();
-  if (notices.length === 0) return null;
+  const once = new Map(notices.map((each) => [`${each.code} ${each.text}`, each]));
+  if (once.size === 0) return null;
   return (
     <section className="df-notices" aria-label={label}>
-      {notices.map((notice) => (
-        <Notice key={`${notice.code} ${notice.text}`} tone={isCaution(notice) ? 'plain' : 'unsure'}>
+      {[...once].map(([key, notice]) => (
+        <Notice key={key} tone={isCaution(notice) ? 'plain' : 'unsure'}>
           {(QUOTES.has(notice.code) ? plain : own)(notice.text)}
         </Notice>
       ))}
