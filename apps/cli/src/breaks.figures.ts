@@ -109,7 +109,7 @@ const onFullDisk = (): number | null => {
 
 export async function* figures(full: boolean) {
   const seed = SEED;
-  const mutated = await judge(fuzzMutated(full ? 20_000 : 300, { seed, every: false }));
+  const mutated = await judge(fuzzMutated(full ? 4_000 : 300, { seed, every: false }));
   yield {
     name: `complaints about commands on ${mutated.count} mutated records`,
     value: mutated.complaints,
