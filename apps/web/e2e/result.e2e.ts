@@ -252,14 +252,13 @@ test('R23: what dried on pins says so; a reading that changes nothing says why, 
   await expect
     .poll(() => row.getByRole('textbox', { name: 'Dried, on pins' }).inputValue())
     .toBe('15');
-  const why = row.getByRole('region', { name: 'What this reading tells' });
-  await why.getByText(/washed and dried, changes nothing: .*Give its stitches or rows/).waitFor();
+  await row.getByText(/washed and dried, changes nothing: .*Give its stitches or rows/).waitFor();
   await isSound(page);
   await page.reload();
   await expect
     .poll(() => row.getByRole('textbox', { name: 'Dried, on pins' }).inputValue())
     .toBe('15');
-  await why.getByText(/changes nothing/).waitFor();
+  await row.getByText(/changes nothing/).waitFor();
 
   // Said otherwise, it is shown so.
   await row.getByRole('button', { name: /^Change or remove/ }).click();
@@ -281,6 +280,8 @@ test('R23: how it dried may stay open; the doubt stands beside that reading alon
   swatch!.readings.push(
     { kind: 'count', id: 'open', ...reads, count: 22, state: 'dried', place: 'edge' },
     { kind: 'set', id: 'strip', direction: 'width', restMm: 100, pinnedMm: 110, driedMm: 105 },
+    { kind: 'set', id: 'slack', direction: 'width', restMm: 100, pinnedMm: 98, driedMm: 97 },
+    { kind: 'extent', id: 'lone', direction: 'length', mm: 150, state: 'dried', read: 'flat' },
   );
   await page.getByRole('button', { name: 'Bring one in from a file' }).click();
   await page.locator('input[type=file]').setInputFiles({
@@ -293,6 +294,8 @@ test('R23: how it dried may stay open; the doubt stands beside that reading alon
   const doubt = page.getByText(/nothing says whether this was read of it dried so or laid flat/);
   const row = page.getByRole('group', { name: 'Stitches over 10 cm, edge' });
   await row.filter({ has: doubt }).waitFor();
+  await expect.poll(() => page.getByText(/changes nothing/).count()).toBe(2);
+  await wellMade(page);
   expect(await doubt.count()).toBe(1);
   await row.getByRole('button', { name: /^Change or remove/ }).click();
   const sheet = page.getByRole('dialog');

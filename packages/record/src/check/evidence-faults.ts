@@ -67,7 +67,7 @@ const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[]
         `${path}.pinned`,
         'true',
         'only what was dried can have dried on pins',
-        'Write "dried" as its state, or leave pinned out.',
+        'Give "dried" as its state, or say nothing of pins.',
       ),
     ];
   const marked = specimen.readings.some(
@@ -80,7 +80,7 @@ const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[]
       `${path}.pinned`,
       null,
       `"${specimen.name}" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat`,
-      'Say whether it had dried on the pins (true) or been laid flat since (false).',
+      'Say whether it dried on pins or was laid flat since.',
     ),
   ];
 };

@@ -118,7 +118,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'evidence[0].readings[1].pinned',
     value: true,
     says: [
-      'evidence[0].readings[1].pinned: only what was dried can have dried on pins (given: "true"). Write "dried" as its state, or leave pinned out.',
+      'evidence[0].readings[1].pinned: only what was dried can have dried on pins (given: "true"). Give "dried" as its state, or say nothing of pins.',
     ],
   },
   {
@@ -126,7 +126,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'evidence[0].readings[0].pinned',
     value: undefined,
     says: [
-      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Say whether it had dried on the pins (true) or been laid flat since (false).',
+      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Say whether it dried on pins or was laid flat since.',
     ],
   },
   {

@@ -1,4 +1,5 @@
 import type { HangReading, Reading, SetReading, Specimen } from '@dryflat/record';
+import { useId } from 'react';
 import { IconButton, LengthField, MassField, toast } from '../../kit/index.ts';
 import { STATE_NAMES } from '../result/state-names.ts';
 import type { SpecimenEdits } from './change-specimen.ts';
@@ -44,15 +45,17 @@ const Other = ({
   reading: HangReading | SetReading;
 }) => {
   const title = titleOf(reading);
+  const heading = useId();
   const path = `evidence/${specimen.id}/readings/${reading.id}`;
   const remove = (): void => {
     edits.remove([reading.id]);
     toast('The reading is removed.', edits.undo);
   };
   return (
-    <>
+    // biome-ignore lint/a11y/useSemanticElements: a legend cannot share its line with a button
+    <div role="group" className="df-group" aria-labelledby={heading}>
       <div className="df-grid-head">
-        <h4>{title}</h4>
+        <h4 id={heading}>{title}</h4>
         <IconButton
           icon="bin"
           label={`Remove: ${title}`}
@@ -68,7 +71,7 @@ const Other = ({
         )}
       </div>
       <ReadingNotices specimen={specimen} readings={[reading.id]} />
-    </>
+    </div>
   );
 };
 

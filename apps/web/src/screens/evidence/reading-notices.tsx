@@ -30,10 +30,7 @@ export const ReadingNotices = ({ specimen, readings }: Of) => {
   return (
     <>
       <ReadingFaults specimen={specimen} readings={readings} />
-      <Told
-        label="What this reading tells"
-        notices={notices.filter((each) => each.about !== undefined && about.has(each.about))}
-      />
+      <Told notices={notices.filter((each) => each.about !== undefined && about.has(each.about))} />
     </>
   );
 };

@@ -17,8 +17,8 @@ const QUOTES = new Set([
 ]);
 const isCaution = ({ code }: Said): boolean => /^(caution-|block-)/.test(code);
 
-/** Notices of the forecast, in the knitter's unit and words. */
-export const Told = ({ label, notices }: { label: string; notices: readonly Said[] }) => {
+/** Notices of the forecast, in the knitter's unit and words; without a label beside what they are of. */
+export const Told = ({ label, notices }: { label?: string; notices: readonly Said[] }) => {
   const { plain, own } = useSentences();
   const once = new Map(notices.map((each) => [`${each.code} ${each.text}`, each]));
   if (once.size === 0) return null;
