@@ -82,6 +82,9 @@ const cutWords = ({ limit, because }: Cut): string =>
 const inZone = ({ sheet }: PinState, { from, to }: Ruler): boolean =>
   [from, to].every((k) => sheet.ring[k]!.pinning !== 'free');
 
+/** What a tape tells, mm. */
+const SEEN = 2;
+
 /** Why a dimension is off; `stocked`: false where there were fewer pins than wanted. */
 const dimensionWhy = (
   state: PinState,
@@ -94,7 +97,7 @@ const dimensionWhy = (
   const rest = restOf(ruler);
   if (now > targetMm)
     return rest > targetMm
-      ? `it lies at ${mm(rest)} wet already, and pins pull but do not push; pat it in by hand, or knit it smaller`
+      ? `it lies at ${mm(rest)} wet already, and pins pull but do not push${now > rest + SEEN ? ', those beside it open it further' : ''}; pat it in by hand, or knit it smaller`
       : `the pull of what is pinned beside it opens it; it is not pinned there itself`;
   if (direction === 'width' && inZone(state, ruler)) return 'ribbing is left to draw in';
   if (cut.share < 1) return cutWords(cut);

@@ -48,7 +48,7 @@ const SAYS: Readonly<Record<Why, string>> = {
   'no-count':
     'a length alone says nothing of the fabric. Give its stitches or rows, or measure the same again in another state',
   'no-stretch': 'it is no longer stretched than at rest. Check the two lengths',
-  outweighed: 'other readings say the same far more surely. It does no harm',
+  outweighed: 'the other readings say as much already. It does no harm',
 };
 
 /** Every reading narrows something, or is named here with what would make it count. */

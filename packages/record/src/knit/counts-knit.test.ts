@@ -93,6 +93,8 @@ describe('stitches of what is knit', () => {
     expect(at(printed(98))).toEqual([['hem', 200]]);
     expect(at(printed(120))).toEqual([['chest', 200]]);
     expect(at(printed(100))).toEqual([]);
+    for (const place of ['middle', 'Across the back', 'in the middle', 'back'])
+      expect(at(record([half({}, place)]))).toEqual(at(record([half()])));
     expect(at(record([half({}, 'above the rib')]))).toEqual([]);
   });
 

@@ -37,6 +37,10 @@ const times = (piece: string, row: PatternMeasurement): number =>
 /** Counts that differ by less are of one place. */
 const ALIKE = 0.03;
 
+/** Words for a place that say no more than that it was measured straight across. */
+const ANYWHERE =
+  /^(in )?(the )?(middle|cent(er|re)|whole|widest|(straight )?across( the)?( (back|front|piece))?|back|front)$/i;
+
 const isAsked = (row: PatternMeasurement, place: string): boolean => {
   const said = place.trim().toLowerCase();
   return [row.name, row.landmark, row.landmark.replaceAll('-', ' ')].some(
@@ -71,7 +75,8 @@ const candidates = (record: GarmentRecord, piece: OutlinePiece, across: number):
  * The place that a width was taken at: as it says; else where the pattern has about as many stitches; else, where
  * it has no counts and the knitter named no place, the widest.
  */
-const placed = (all: readonly Candidate[], { place }: ExtentReading): Candidate | undefined => {
+const placed = (all: readonly Candidate[], reading: ExtentReading): Candidate | undefined => {
+  const place = ANYWHERE.test(reading.place?.trim() ?? '') ? undefined : reading.place;
   if (place !== undefined) {
     const named = all.find(({ row }) => isAsked(row, place));
     if (named !== undefined) return named;
