@@ -1,8 +1,9 @@
 // @ts-check
 
 /**
- * Waits until a page has drawn what it was told, in its own fonts, and nothing moves or changes its colour
- * any more. What goes on for good, as a ring that turns, is let go on.
+ * Waits until a page has drawn what it was told, in its own fonts, and brings what still moves or changes
+ * its colour to its end: Chromium may draw no frame of a page that nobody looks at, so that waiting for an
+ * end could take for ever. What goes on for good, as a ring that turns, is let go on.
  * @param {import('playwright-core').Page} page
  * @returns {Promise<void>}
  */
@@ -13,8 +14,7 @@ export const atRest = (page) =>
     // The first is of what was there; the second of what scripts made of it.
     await frame();
     await frame();
-    const ending = document
-      .getAnimations()
-      .filter(({ effect }) => effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY);
-    await Promise.allSettled(ending.map(({ finished }) => finished));
+    for (const each of document.getAnimations())
+      if (each.effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY) each.finish();
+    await frame();
   });
