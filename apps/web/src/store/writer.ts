@@ -13,7 +13,7 @@ export interface Writer {
   readonly flush: () => void;
   /** Tries again now rather than after the pause. */
   readonly retry: () => void;
-  /** What was acknowledged may be gone: the next write is of the whole document. */
+  /** What was acknowledged may be gone: nothing counts as kept until the whole document is written again. */
   readonly distrust: () => void;
   /** Ends it; what is under way is not heard of any more. */
   readonly stop: () => void;
@@ -126,8 +126,12 @@ export const writer = ({ write, whole, tell }: WriterParts): Writer => {
     flush: () => sendIf(true),
     retry: () => sendIf(underWay === 0),
     distrust: () => {
+      typed += 1;
+      safe = 0;
       wantsWhole = true;
       unsafe = [];
+      sendIf(underWay === 0);
+      say();
     },
     stop: () => {
       clearTimeout(pause);
