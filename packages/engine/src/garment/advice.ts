@@ -41,17 +41,18 @@ interface Tried extends BestOnNeedle {
 
 const scoresOf = (
   question: ForecastQuestion,
+  known: Known,
   draws: Draws,
   targets: readonly FitTarget[],
 ): SizeScore[] => {
-  const scoreAt = sizeScorer(question, draws, targets);
+  const scoreAt = sizeScorer(question, known, draws, targets);
   return question.sizes.flatMap((_, at) => scoreAt(at) ?? []);
 };
 
 /** Which size fits best at this gauge, and on one needle size up and down, with the reason. */
 export const adviseSize = (advised: Advised): SizeAdvice => {
   const { question, known, draws, targets } = advised;
-  const scores = scoresOf(question, draws, targets);
+  const scores = scoresOf(question, known, draws, targets);
   const best = bestSize(scores, question.chosen);
   if (best === null) return { scores, advice: nothingToJudge(question, targets) };
   const measured = known.evidence.some(({ basis }) => basis.kind === 'measured');
@@ -91,7 +92,7 @@ const tried = ({ question, known, draws, seed }: Advised, way: 1 | -1): Tried | 
   const on = onNeedle(question, known, draws, { needle, way, seed });
   const { measurements } = on.known.model;
   const targets = fitTargets(on.question, measurements, on.known.passages);
-  const score = bestSize(scoresOf(on.question, on.draws, targets), question.chosen);
+  const score = bestSize(scoresOf(on.question, on.known, on.draws, targets), question.chosen);
   return (
     score && {
       way: way === 1 ? 'larger' : 'smaller',

@@ -5,12 +5,18 @@ import {
   type Kept,
   keptShare,
 } from '../fabric/index.ts';
-import { type Posterior, posterior } from '../stats/index.ts';
+import { meanOf, type Posterior, posterior } from '../stats/index.ts';
 import type { ForecastQuestion } from './forecast-types.ts';
 import { overruledBy } from './overruled.ts';
 import { passagesOf } from './passages.ts';
 import { plannedEvidence } from './planned-evidence.ts';
-import { NOTHING_OVERRULED, type Overruled, type SizeModel, sizeModel } from './size-model.ts';
+import {
+  logIn,
+  NOTHING_OVERRULED,
+  type Overruled,
+  type SizeModel,
+  sizeModel,
+} from './size-model.ts';
 import { distinct } from './stands-on.ts';
 import type { Passage } from './state-lengths.ts';
 
@@ -18,6 +24,8 @@ import type { Passage } from './state-lengths.ts';
 export interface Known {
   readonly model: SizeModel;
   readonly passages: readonly Passage[];
+  /** What each measures dried, at rest, by the evidence at rest: as heavy as that it hangs. */
+  readonly restMm: readonly number[];
   readonly kept: Kept;
   readonly evidence: readonly Evidence[];
   readonly post: Posterior;
@@ -31,7 +39,11 @@ const learnWith = (question: ForecastQuestion, overruled: Overruled): Known => {
   const model = sizeModel(question, overruled);
   const kept = keptShare(question, question.specimens);
   const rest = posterior(model.fabric.unknowns.count, model.evidence);
-  const hung = passagesOf(question, model, rest);
+  const restMm = model.measurements.map((m) =>
+    Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m.wanted, 'dried'))),
+  );
+  const { chosen } = question;
+  const hung = passagesOf(question, model)(restMm, { width: chosen, length: chosen });
   const planned = plannedEvidence(question, model, hung.passages, kept, rest);
   const evidence = [...model.evidence, ...planned];
   const post = planned.length === 0 ? rest : fabricPosterior(model.fabric, evidence);
@@ -41,7 +53,8 @@ const learnWith = (question: ForecastQuestion, overruled: Overruled): Known => {
     ...hung.bases,
     ...model.fabric.priors,
   ]);
-  return { model, passages: hung.passages, kept, evidence, post, bases, overruled };
+  const { passages } = hung;
+  return { model, passages, restMm, kept, evidence, post, bases, overruled };
 };
 
 /** Learns from all the evidence; where a tape on the garment contradicts what was expected, the tape stands. */

@@ -1,36 +1,46 @@
-import { type Basis, type FabricGive, fabricGive, hangingTube } from '../fabric/index.ts';
-import { meanOf, type Posterior } from '../stats/index.ts';
+import {
+  type Basis,
+  type Direction,
+  type FabricGive,
+  fabricGive,
+  hangingTube,
+} from '../fabric/index.ts';
 import type { ForecastQuestion } from './forecast-types.ts';
 import { garmentMass } from './garment-mass.ts';
 import { hangShares } from './hang-shares.ts';
-import { inSpan, logIn, type SizedMeasurement, type SizeModel } from './size-model.ts';
+import { inSpan, type SizedMeasurement, type SizeModel } from './size-model.ts';
 import type { Passage } from './state-lengths.ts';
 
+/** Index of the size whose widths are knit, and of that whose lengths are. */
+export type SizeOf = Readonly<Record<Direction, number>>;
+
+export interface Passages {
+  readonly passages: readonly Passage[];
+  readonly bases: readonly Basis[];
+}
+
 /**
- * How every measurement passes from state to state: what it is pinned to, how far pins may stretch
- * it, and how far it hangs while worn under the garment's own weight.
+ * How every measurement passes from state to state in a size: what it is pinned to, how far pins may stretch
+ * it, and how far it hangs while worn under the garment's own weight. `driedMm`: at rest in that size, one for
+ * each measurement; null where the size lacks it.
  */
-export const passagesOf = (
-  question: ForecastQuestion,
-  model: SizeModel,
-  rest: Posterior,
-): { readonly passages: readonly Passage[]; readonly bases: readonly Basis[] } => {
+export const passagesOf = (question: ForecastQuestion, model: SizeModel) => {
   const give = { width: fabricGive(question, 'width'), length: fabricGive(question, 'length') };
-  const driedMm = (m: SizedMeasurement): number =>
-    Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m.wanted, 'dried')));
-  const lengths = model.measurements.map(driedMm);
-  const hang = hangs(question, model, lengths, give.length);
-  const passages = model.measurements.map((m, k) => {
+  const fixed = model.measurements.map((m) => {
     const own = m.wanted.stitch === question.stitch ? give : giveOf(question, m);
-    return {
-      direction: m.wanted.direction,
-      pinnedTo: pinnedTo(question, m),
-      pinLimit: own[m.wanted.direction].strainAt(PIN_LOAD),
-      hang: hang.strains[k] ?? 0,
-      hangLogSd: give.length.logSd,
-    };
+    const { direction } = m.wanted;
+    const pinLimit = own[direction].strainAt(PIN_LOAD);
+    return { direction, pinLimit, hangLogSd: give.length.logSd };
   });
-  return { passages, bases: hang.bases };
+  return (driedMm: readonly (number | null)[], size: SizeOf): Passages => {
+    const hang = hangs(question, model, driedMm, give.length);
+    const passages = model.measurements.map((m, k) => ({
+      ...fixed[k]!,
+      pinnedTo: pinnedTo(question, m, size),
+      hang: hang.strains[k] ?? 0,
+    }));
+    return { passages, bases: hang.bases };
+  };
 };
 
 /** Line load that pinning by hand is trusted with, N/mm: the middle of the measured table. Assumption. */
@@ -43,20 +53,20 @@ const giveOf = (question: ForecastQuestion, m: SizedMeasurement): Gives => {
   return { width: fabricGive(other, 'width'), length: fabricGive(other, 'length') };
 };
 
-/** Ribbing is left to draw in; a length that was pinned and measured counts as what it is pinned to. */
-const pinnedTo = (question: ForecastQuestion, m: SizedMeasurement): number | null => {
+/** Said or seen it is so in every size; else what the pattern has for this one, and ribbing is left to draw in. */
+const pinnedTo = (question: ForecastQuestion, m: SizedMeasurement, size: SizeOf): number | null => {
   if (question.drying !== 'pin') return null;
   const said = question.pinTo.find((p) => p.measurement === m.wanted.id);
   if (said !== undefined) return said.value;
   const seen = m.measured.findLast((x) => x.state === 'pinned');
   if (seen !== undefined) return inSpan(seen, m.wanted.span);
-  return m.wanted.stitch === 'rib-1x1' ? null : m.targetMm;
+  return m.wanted.stitch === 'rib-1x1' ? null : (m.wanted.values[size[m.wanted.direction]] ?? null);
 };
 
 const hangs = (
   question: ForecastQuestion,
   model: SizeModel,
-  lengths: readonly number[],
+  lengths: readonly (number | null)[],
   give: FabricGive,
 ): { strains: readonly number[]; bases: readonly Basis[] } => {
   const lengthOf = (landmark: string): number | null => {

@@ -44,7 +44,7 @@ const told = (knit?: PieceCount) => {
 const HALF: PieceCount = { piece: 'Half a back', across: 100, stitches: 200 };
 
 describe('a piece with stitches of its own', () => {
-  it('F30: is as wide as they are; the rest goes by the gauge alone', () => {
+  it('F31: is as wide as they are; the rest goes by the gauge alone', () => {
     const [own, pattern] = [told(HALF), told()];
     // The pattern's own gauge pulls what was read back by a part of its 6 %.
     expect(Math.abs(own.chest - 1060)).toBeLessThan(12);
@@ -52,7 +52,7 @@ describe('a piece with stitches of its own', () => {
     expect(own.waist).toBeCloseTo(pattern.waist, 6);
   });
 
-  it('F30: begun afresh it has the pattern’s', () => {
+  it('F31: begun afresh it has the pattern’s', () => {
     const sizes = (of: ReturnType<typeof told>) => of.found.sizes.map(({ chanceAll }) => chanceAll);
     const [own, pattern] = [sizes(told(HALF)), sizes(told())];
     own.forEach((chance, k) => {
@@ -61,7 +61,7 @@ describe('a piece with stitches of its own', () => {
     });
   });
 
-  it('F30: says so, and asks whether it is of another place', () => {
+  it('F31: says so, and asks whether it is of another place', () => {
     const notices = (of: ReturnType<typeof told>) => of.found.notices.map(({ code }) => code);
     expect(notices(told(HALF))).toContain('counted-on-piece');
     expect(notices(told())).not.toContain('counted-on-piece');

@@ -2,7 +2,10 @@ import { quantilesInPlace, wholePercent } from '../stats/index.ts';
 import type { Draws } from './draws.ts';
 import { bounds, type FitTarget, missOf, share, shareAll, verdicts } from './fit.ts';
 import type { ForecastQuestion, SizeFit } from './forecast-types.ts';
-import { lengthsIn } from './state-lengths.ts';
+import type { Known } from './known.ts';
+import { passagesOf, type SizeOf } from './passages.ts';
+import type { SizedMeasurement } from './size-model.ts';
+import { lengthsIn, type Passage, scaledBy } from './state-lengths.ts';
 
 /** A size with what speaks for it: the chance that all fits, and by how much it misses where not. */
 export interface SizeScore {
@@ -12,40 +15,33 @@ export interface SizeScore {
   readonly at: number;
 }
 
-/** A target's finished lengths in the chosen size begun afresh, and their median. */
-interface Base {
-  readonly target: FitTarget;
-  readonly lengths: Float64Array;
-  readonly median: number;
+/** One measurement of a size begun afresh: how much larger it is than in the chosen one, and how it passes. */
+export interface InSize {
+  readonly factor: number;
+  readonly passage: Passage;
 }
 
-/** `scoreAt(i)`: how size i fares; null where it lacks a wanted measurement or nothing is wanted. */
-export type ScoreAt = (at: number) => SizeScore | null;
-
-/** Sizes of the pattern begun afresh, on the same draws. Another size is the chosen one scaled, pins and all. */
-export const sizeScorer = (
-  question: ForecastQuestion,
-  draws: Draws,
-  targets: readonly FitTarget[],
-): ScoreAt => {
-  const bases = targets.map((t) => baseOf(question, draws, t));
-  return (at) => {
-    const ratios = targets.map((t) => sizeRatio(question, t, at));
-    const known = ratios.filter((r): r is number => r !== null);
-    if (targets.length === 0 || known.length < ratios.length) return null;
-    return score(draws, bases, known, question.sizes[at] ?? '', at);
+/**
+ * Measurements of sizes of the pattern begun afresh, pinned and hung as they would be had that size been chosen;
+ * null where the size lacks it.
+ */
+export const inSizes = (question: ForecastQuestion, known: Known) => {
+  const { measurements } = known.model;
+  const passages = passagesOf(question, known.model);
+  return (size: SizeOf): (InSize | null)[] => {
+    const factors = measurements.map((m) => sizeRatio(question, m, size[m.wanted.direction]));
+    const rest = known.restMm.map((mm, k) => (factors[k] === null ? null : mm * factors[k]!));
+    return passages(rest, size).passages.map((passage, k) => {
+      const factor = factors[k]!;
+      return factor === null ? null : { factor, passage };
+    });
   };
 };
 
-const baseOf = (question: ForecastQuestion, draws: Draws, target: FitTarget): Base => {
-  const lengths = lengthsIn(draws, draws.afresh[target.at]!, target.passage, question.judgeAt);
-  return { target, lengths, median: quantilesInPlace(lengths.slice(), [0.5])[0]! };
-};
-
 /** How much larger another size is made than the chosen one: by its counts, else by its lengths. */
-export const sizeRatio = (
+const sizeRatio = (
   question: ForecastQuestion,
-  { measurement: { wanted } }: Pick<FitTarget, 'measurement'>,
+  { wanted }: SizedMeasurement,
   at: number,
 ): number | null => {
   const ratio = (row: readonly (number | null)[]): number | null => {
@@ -57,33 +53,51 @@ export const sizeRatio = (
   return byCount ?? ratio(wanted.values);
 };
 
-const score = (
+/** `scoreAt(i)`: how size i fares; null where it lacks a wanted measurement or nothing is wanted. */
+export type ScoreAt = (at: number) => SizeScore | null;
+
+/** Sizes of the pattern begun afresh, on the same draws. */
+export const sizeScorer = (
+  question: ForecastQuestion,
+  known: Known,
   draws: Draws,
-  bases: readonly Base[],
-  ratios: readonly number[],
-  size: string,
-  at: number,
-): SizeScore => {
-  const judged = bases.map(({ target, lengths, median }, k) => {
-    const verdict = verdicts(draws, target, lengths, ratios[k]);
-    const p50Mm = median * ratios[k]!;
-    const sides = { tooSmall: share(verdict, -1), tooLarge: share(verdict, 1) };
-    return {
-      verdict,
-      fit: {
-        landmark: target.wanted.landmark,
-        p50Mm,
-        chance: share(verdict, 0),
-        miss: missOf(bounds(target), sides, p50Mm),
-      },
+  targets: readonly FitTarget[],
+): ScoreAt => {
+  const sized = inSizes(question, known);
+  return (at) => {
+    const all = sized({ width: at, length: at });
+    const made = targets.flatMap((target) => all[target.at] ?? []);
+    if (targets.length === 0 || made.length < targets.length) return null;
+    const judged = targets.map((target, k) => judge(question, draws, target, made[k]!));
+    const fit: SizeFit = {
+      size: question.sizes[at] ?? '',
+      chanceAll: shareAll(judged.map((j) => j.verdict)) ?? 0,
+      landmarks: judged.map((j) => j.fit),
     };
-  });
-  const fit: SizeFit = {
-    size,
-    chanceAll: shareAll(judged.map((j) => j.verdict)) ?? 0,
-    landmarks: judged.map((j) => j.fit),
+    return { fit, miss: judged.reduce((sum, j) => sum + j.fit.miss.byMm, 0), at };
   };
-  return { fit, miss: judged.reduce((sum, j) => sum + j.fit.miss.byMm, 0), at };
+};
+
+const judge = (
+  question: ForecastQuestion,
+  draws: Draws,
+  target: FitTarget,
+  { factor, passage }: InSize,
+) => {
+  const scaled = scaledBy(passage, 1 / factor);
+  const lengths = lengthsIn(draws, draws.afresh[target.at]!, scaled, question.judgeAt);
+  const verdict = verdicts(draws, target, lengths, factor);
+  const p50Mm = factor * quantilesInPlace(lengths, [0.5])[0]!;
+  const sides = { tooSmall: share(verdict, -1), tooLarge: share(verdict, 1) };
+  return {
+    verdict,
+    fit: {
+      landmark: target.wanted.landmark,
+      p50Mm,
+      chance: share(verdict, 0),
+      miss: missOf(bounds(target), sides, p50Mm),
+    },
+  };
 };
 
 /** Misses are sums of lengths in mm: below this they differ by rounding. */

@@ -14,6 +14,10 @@ export interface Passage {
   readonly hangLogSd: number;
 }
 
+/** The same in a garment `factor` times as large. */
+export const scaledBy = (passage: Passage, factor: number): Passage =>
+  passage.pinnedTo === null ? passage : { ...passage, pinnedTo: passage.pinnedTo * factor };
+
 /** A strain is never carried past what the fabric can give, nor a width drawn in to nothing. */
 const HANG_BOUND = 0.6;
 

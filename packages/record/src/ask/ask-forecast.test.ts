@@ -1,9 +1,11 @@
+import { forecast, forecastEach } from '@dryflat/engine/garment';
 import { explain } from '@dryflat/engine/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyRecord } from '../arbitrary/index.ts';
 import { mustBeMended } from '../check/doubt.ts';
 import { faultsOf } from '../check/faults-of.ts';
+import { EXAMPLES } from '../examples.ts';
 import { sample } from '../malformed/sample.ts';
 import { SENSE_OF_MAT } from '../malformed/sense-of-mat.ts';
 import { SENSE_OF_WORK } from '../malformed/sense-of-work.ts';
@@ -302,6 +304,24 @@ describe('askForecast', () => {
       }),
     );
   });
+
+  it.each(EXAMPLES)(
+    'R69: a size of $slug has the chances before it is chosen that it has once it is',
+    ({ record }) => {
+      const { chosen: _, ...open } = record.pattern;
+      const fresh = { ...record, pieces: [], outcomes: [] };
+      const options = { draws: 1_000 };
+      const each = askEachSize({ ...fresh, pattern: open });
+      if (!each?.ok) throw new Error('it cannot be asked');
+      const before = forecastEach(each.value, options).sizes.map((f) => f.chanceAllFit);
+      for (const chosen of open.sizes) {
+        const answer = forecast(asked({ ...fresh, pattern: { ...open, chosen } }), options);
+        expect(answer.chanceAllFit).toBe(before[open.sizes.indexOf(chosen)]);
+        if (answer.fit.length > 0)
+          expect(answer.sizes.map(({ chanceAll }) => chanceAll)).toEqual(before);
+      }
+    },
+  );
 
   it('R69: without a size each is asked for, begun afresh; with one, or a single one, none is', () => {
     const each = askEachSize(change(['pattern.chosen', undefined]));

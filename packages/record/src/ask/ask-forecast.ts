@@ -26,7 +26,8 @@ export const askEachSize = (record: GarmentRecord): Result<readonly ForecastQues
   const faults = notReady(record);
   if (faults.length > 0) return fail(...faults);
   const asked = question(record);
-  return ok(asked.sizes.map((_, chosen) => ({ ...asked, chosen, measured: [] })));
+  const measurements = asked.measurements.map(({ knit: _, ...each }) => each);
+  return ok(asked.sizes.map((_, chosen) => ({ ...asked, measurements, chosen, measured: [] })));
 };
 
 const question = (record: GarmentRecord): ForecastQuestion => ({

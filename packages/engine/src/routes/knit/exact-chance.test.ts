@@ -67,7 +67,7 @@ const known = learn(question);
 const luck = luckOf(question, clothOf(known, draws, { n: N, normal: () => same(0) }));
 const LIMIT = 0.04;
 const makes = (pins: readonly [number | null, number | null], factor = 1): Make[] =>
-  pins.map((pinnedTo) => ({ from: 'there', factor, pinnedTo, limit: LIMIT }));
+  pins.map((pinnedTo) => ({ from: 'there', factor, pinnedTo, limit: LIMIT, hang: 0 }));
 
 /** The same by hand: every combination, its finished lengths, and whether both are in range. */
 const byHand = (pins: readonly [number | null, number | null], factor: number): boolean[] => {

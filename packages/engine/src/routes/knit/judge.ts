@@ -30,8 +30,8 @@ export const chanceOfSizes = (luck: Luck, judged: Judged, state: JudgedState) =>
   const seen = new Map<string, Uint8Array>();
   const inRange = (makes: readonly Make[], k: number): Uint8Array => {
     const target = judged.targets[k]!;
-    const { factor, pinnedTo, limit, from } = makes[target.at]!;
-    const key = `${k} ${factor} ${pinnedTo} ${limit} ${from}`;
+    const { factor, pinnedTo, limit, hang, from } = makes[target.at]!;
+    const key = `${k} ${factor} ${pinnedTo} ${limit} ${hang} ${from}`;
     const had = seen.get(key);
     if (had !== undefined) return had;
     const [verdict] = verdictsOf(luck, makes, { ...judged, targets: [target] }, state);

@@ -2,6 +2,8 @@ import type { Direction, ForecastState } from '../../fabric/index.ts';
 import {
   type Draws,
   type ForecastQuestion,
+  type InSize,
+  inSizes,
   type Known,
   lengthsIn,
   logIn,
@@ -10,6 +12,8 @@ import {
   passagesOf,
   type Range,
   rangeOf,
+  type SizeOf,
+  scaledBy,
 } from '../../garment/index.ts';
 import {
   type Affine,
@@ -29,6 +33,8 @@ export interface Make {
   readonly pinnedTo: number | null;
   /** Largest stretch of the wet rest length that the pins are trusted with. */
   readonly limit: number;
+  /** Strain while worn. */
+  readonly hang: number;
 }
 
 type Rest = 'asKnit' | 'wet' | 'dried' | 'rewashed';
@@ -53,6 +59,8 @@ export interface Cloth {
 export interface Luck extends Cloth {
   /** Passages as if everything was pinned to the pattern or the plan; `pinnedTo` null where nothing says to what. */
   readonly pinned: readonly Passage[];
+  /** Measurements of another size begun afresh, handled as planned; null where the size lacks one. */
+  sized(size: SizeOf): (InSize | null)[];
   /** Lengths with factor 1 of a make; multiply by its factor. Not to be changed. */
   lengths(at: number, make: Make, state: ForecastState): Float64Array;
   range(at: number, make: Make, state: ForecastState): Range;
@@ -64,12 +72,14 @@ const UNPINNED: ReadonlySet<ForecastState> = new Set(['asKnit', 'wet', 'rewashed
 /** A garment twice as large, pinned to twice the size, is twice as large in every draw: one column serves all factors. */
 const keyOf = (
   at: number,
-  { from, factor, pinnedTo, limit }: Make,
+  { from, factor, pinnedTo, limit, hang }: Make,
   state: ForecastState,
-): string =>
-  pinnedTo === null || UNPINNED.has(state)
-    ? `${at} ${from} ${state}`
-    : `${at} ${from} ${state} ${(pinnedTo / factor).toPrecision(12)} ${limit}`;
+): string => {
+  const hung = state === 'worn' ? ` ${hang}` : '';
+  return pinnedTo === null || UNPINNED.has(state)
+    ? `${at} ${from} ${state}${hung}`
+    : `${at} ${from} ${state}${hung} ${(pinnedTo / factor).toPrecision(12)} ${limit}`;
+};
 
 const scaled = (range: Range, by: number): Range => ({
   p05Mm: range.p05Mm * by,
@@ -93,13 +103,11 @@ const kept = <T>(table: Map<string, T>, key: string, make: () => T): T => {
 /** Columns are made when first asked for, and kept. */
 export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
   const { known, draws } = cloth;
+  const { chosen } = question;
   const columns = new Map<string, Float64Array>();
   const ranges = new Map<string, Range>();
-  const passageOf = (at: number, { pinnedTo, factor, limit }: Make): Passage => ({
-    ...known.passages[at]!,
-    pinnedTo: pinnedTo === null ? null : pinnedTo / factor,
-    pinLimit: limit,
-  });
+  const passageOf = (at: number, { pinnedTo, factor, limit, hang }: Make): Passage =>
+    scaledBy({ ...known.passages[at]!, pinnedTo, pinLimit: limit, hang }, 1 / factor);
   const lengths: Luck['lengths'] = (at, make, state) =>
     kept(columns, keyOf(at, make, state), () => {
       const logs = make.from === 'there' ? draws.asKnit[at]! : draws.afresh[at]!;
@@ -107,7 +115,7 @@ export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
     });
   /** The state at rest that it is in; null where pins or hanging change it. */
   const restOf = (at: number, make: Make, state: ForecastState): Rest | null => {
-    if (state === 'worn') return known.passages[at]!.hang === 0 ? restOf(at, make, 'dried') : null;
+    if (state === 'worn') return make.hang === 0 ? restOf(at, make, 'dried') : null;
     return state === 'dried' && make.pinnedTo !== null ? null : state;
   };
   const range = (at: number, make: Make, state: ForecastState): Range => {
@@ -118,7 +126,11 @@ export const luckOf = (question: ForecastQuestion, cloth: Cloth): Luck => {
   };
   return {
     ...cloth,
-    pinned: passagesOf({ ...question, drying: 'pin' }, known.model, known.post).passages,
+    pinned: passagesOf({ ...question, drying: 'pin' }, known.model)(known.restMm, {
+      width: chosen,
+      length: chosen,
+    }).passages,
+    sized: inSizes(question, known),
     lengths,
     range: (at, make, state) =>
       scaled(

@@ -5,20 +5,22 @@ import type { Luck, Make } from './luck.ts';
 
 /** All of it dried without pins, as it is. */
 export const layMakes = (luck: Luck): Make[] =>
-  luck.pinned.map(({ pinLimit }) => ({
+  luck.pinned.map(({ pinLimit, hang }) => ({
     from: 'there',
     factor: 1,
     pinnedTo: null,
     limit: pinLimit,
+    hang,
   }));
 
 /** Pinned to the pattern or the plan, no stretch beyond `most`. */
 export const pinMakes = (luck: Luck, most = Number.POSITIVE_INFINITY): Make[] =>
-  luck.pinned.map(({ pinnedTo, pinLimit }) => ({
+  luck.pinned.map(({ pinnedTo, pinLimit, hang }) => ({
     from: 'there',
     factor: 1,
     pinnedTo,
     limit: Math.min(pinLimit, most),
+    hang,
   }));
 
 /** Line load of a hard pull, N/mm: twice what pinning by hand is trusted with. Assumption. */
@@ -61,7 +63,3 @@ export const times = (make: Make, factor: number, from: Make['from'] = make.from
   factor: make.factor * factor,
   pinnedTo: make.pinnedTo === null ? null : make.pinnedTo * factor,
 });
-
-/** Every measurement begun afresh, at its factor; null where one is not known. */
-export const afresh = (makes: readonly Make[], factorOf: (at: number) => number): Make[] =>
-  makes.map((make, at) => times(make, factorOf(at), 'afresh'));

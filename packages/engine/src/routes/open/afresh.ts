@@ -1,7 +1,7 @@
-import { type ForecastQuestion, type OnNeedle, onNeedle, sizeRatio } from '../../garment/index.ts';
+import { type ForecastQuestion, type OnNeedle, onNeedle } from '../../garment/index.ts';
 import type { Millimetres } from '../../units/index.ts';
 import { clothOf, type Luck, luckOf, type Make, onOtherNeedle } from '../knit/luck.ts';
-import { afresh, plannedMakes } from '../knit/makes.ts';
+import { plannedMakes, times } from '../knit/makes.ts';
 import { knitPieces } from '../knit/pieces.ts';
 import { type Mat, type Work, workOf } from '../price/work.ts';
 import type { RoutesQuestion } from '../types.ts';
@@ -31,15 +31,15 @@ export const sizeMakes = (
   stitchesOf: number,
   lengthsOf: number,
 ): Make[] | null => {
-  const ratios = luck.known.model.measurements.map((measurement) =>
-    sizeRatio(
-      question,
-      { measurement },
-      measurement.wanted.direction === 'width' ? stitchesOf : lengthsOf,
-    ),
-  );
-  if (judged.some((at) => ratios[at] === null)) return null;
-  return afresh(plannedMakes(question, luck), (at) => ratios[at] ?? 1);
+  const sized = luck.sized({ width: stitchesOf, length: lengthsOf });
+  if (judged.some((at) => sized[at] === null)) return null;
+  const chosen = plannedMakes(question, luck);
+  return sized.map((each, at) => {
+    if (each === null) return times(chosen[at]!, 1, 'afresh');
+    const { factor, passage } = each;
+    const { pinnedTo, pinLimit: limit, hang } = passage;
+    return { from: 'afresh', factor, pinnedTo, limit, hang };
+  });
 };
 
 export interface NeedleLuck {
