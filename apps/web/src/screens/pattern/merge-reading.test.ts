@@ -2,7 +2,15 @@ import { readSizeTable } from '@dryflat/engine/garment';
 import { emptyRecord, faultsOf, type GarmentRecord, isDoubt, questionsOf } from '@dryflat/record';
 import { expect, test } from 'vitest';
 import { mergeGauge, mergeReading, newSizes } from './merge-reading.ts';
-import { cellKey, mainGauge, NO_MENDS, openMisprints, readMends, readRows } from './reading.ts';
+import {
+  cellKey,
+  gaugesLeftOut,
+  mainGauge,
+  NO_MENDS,
+  openMisprints,
+  readMends,
+  readRows,
+} from './reading.ts';
 
 const CHEST = 'Finished chest: 34 (38, 42) (46, 50, 54)" / 86 (96, 106) (117, 127, 137) cm';
 
@@ -140,6 +148,13 @@ test('P11: of several gauges the first that is not unwashed is meant, until the 
   const chosen = (gauge?: number) =>
     mainGauge(table, { ...NO_MENDS, ...(gauge !== undefined && { gauge }) })?.stitches.count;
   expect([chosen(), chosen(0), chosen(2), chosen(7)]).toEqual([18, 17, 22, 18]);
+});
+
+test('P11: of several gauges in a line those that stay out are told as they stand', () => {
+  const text = '20 sts = 10 cm in stockinette, 22 sts = 10 cm in rib';
+  const out = (gauge: number) => gaugesLeftOut(text, readSizeTable(text), { ...NO_MENDS, gauge });
+  expect(out(0)).toEqual(['22 sts = 10 cm in rib']);
+  expect(out(1)).toEqual(['20 sts = 10 cm in stockinette']);
 });
 
 test('P6: a misprint stays open until a value is decided, and that value is what is taken over', () => {

@@ -1,7 +1,7 @@
 import { ChoiceChips, Notice, useWords } from '../../kit/index.ts';
 import { useGarment } from '../../store/index.ts';
 import { asGauge, printGauge } from './gauge-text.ts';
-import { mainGauge, type WholeGauge, wholeGauges } from './reading.ts';
+import { gaugesLeftOut, mainGauge, type WholeGauge, wholeGauges } from './reading.ts';
 import type { Reading } from './use-reading.ts';
 
 const WASHED = {
@@ -14,7 +14,7 @@ const inWords = ({ stitches, rows, state }: WholeGauge): string =>
   `${printGauge(asGauge(stitches, rows))}${state === null ? '' : WASHED[state]}`;
 
 /** The gauge that was read, which of several is meant, and what it would replace. */
-export const ReadGauge = ({ reading: { table, mends, mend } }: { reading: Reading }) => {
+export const ReadGauge = ({ reading: { read, table, mends, mend } }: { reading: Reading }) => {
   const say = useWords();
   const { gauge: old } = useGarment().record.pattern;
   const all = wholeGauges(table);
@@ -42,6 +42,12 @@ export const ReadGauge = ({ reading: { table, mends, mend } }: { reading: Readin
           choices={all.map((each, at) => ({ value: `${at}`, label: inWords(each) }))}
         />
       )}
+      {gaugesLeftOut(read, table, mends).map((line) => (
+        <Notice key={line} tone="unsure">
+          <q>{line}</q> is not taken over: a pattern keeps one {say('gauge')}, of the stitch that
+          most of it is in. A swatch in another stitch goes into the evidence.
+        </Notice>
+      ))}
       {was !== undefined && was !== printGauge(asGauge(main.stitches, main.rows)) && (
         <Notice tone="unsure">It takes the place of {was}, which the pattern has now.</Notice>
       )}

@@ -98,3 +98,14 @@ export const mainGauge = (
   const first = all.find(({ state }) => state !== 'asKnit') ?? all[0] ?? null;
   return gauge === undefined ? first : (all[gauge] ?? first);
 };
+
+/** Gauges of a text that stay out of the pattern, which has one, as they stand there. */
+export const gaugesLeftOut = (
+  text: string,
+  { gauges }: Pick<SizeTable, 'gauges'>,
+  mends: Mends,
+): string[] => {
+  const main = mainGauge({ gauges }, mends);
+  const out = gauges.filter((each) => main !== null && each !== main);
+  return [...new Set(out.map(({ from }) => text.slice(...from).replace(/[\s,;]+$/, '')))];
+};

@@ -64,3 +64,63 @@ test('P11: gauges in several stitches are all told, in the order of the text', (
   const text = 'Stockinette: 18 sts and 24 rows = 4 in\nCables: 22 sts and 26 rows = 4 in';
   expect(readSizeTable(text).gauges.map(({ stitches }) => stitches?.count)).toEqual([18, 22]);
 });
+
+test.each([
+  ['Gauge 18 sts and 24 rows = 4 in, chest 96 cm around', [[18, 24, null]], ['chest around 960']],
+  ['Chest 96 cm around, gauge 18 sts and 24 rows = 4 in', [[18, 24, null]], ['Chest around 960']],
+  ['18 sts = 4 in. Chest, around, 96 cm', [[18, null, null]], ['Chest, around around 960']],
+  [
+    '20 sts = 10 cm in stockinette, 22 sts = 10 cm in rib',
+    [
+      [20, null, null],
+      [22, null, null],
+    ],
+    [],
+  ],
+  [
+    'Gauge: 18 sts = 4 in, 22 sts = 4 in',
+    [
+      [18, null, null],
+      [22, null, null],
+    ],
+    [],
+  ],
+  [
+    '20 sts = 4 in unblocked, and in rib 22 x 30 to 4 in, blocked',
+    [
+      [20, null, 'asKnit'],
+      [22, 30, 'dried'],
+    ],
+    [],
+  ],
+  ['Gauge: 20 sts = 4 in in stockinette, 28 rows = 4 in', [[20, 28, null]], []],
+  [
+    'Gauge: 18 sts = 4 in (rib: 22 sts = 4 in), blocked, hem 90 cm around',
+    [
+      [18, null, null],
+      [22, null, 'dried'],
+    ],
+    ['hem around 900'],
+  ],
+] as const)('P13: of %j every gauge and every measurement is kept', (text, gauges, measured) => {
+  const table = readSizeTable(text, { unit: 'in' });
+  const counts = table.gauges.map((g) => [
+    g.stitches?.count ?? null,
+    g.rows?.count ?? null,
+    g.state,
+  ]);
+  expect(counts).toEqual(gauges);
+  const rows = table.rows.map(({ name, span, cells: [cell] }) => `${name} ${span} ${cell?.mm}`);
+  expect(rows).toEqual(measured);
+  expect(table.unread).toEqual([]);
+});
+
+test('P13: a second gauge of a line that cannot be read is refused by itself', () => {
+  const { gauges, unread } = readSizeTable(
+    'Gauge: 20 sts = 4 in in rib, 22-23 sts = 4 in in cables',
+  );
+  expect(gauges.map(({ stitches }) => stitches?.count)).toEqual([20]);
+  expect(unread.map(({ text, fault }) => [text, fault.code])).toEqual([
+    ['22-23 sts = 4 in in cables', 'table-gauge-unread'],
+  ]);
+});

@@ -1,8 +1,11 @@
 import { type CountOver, type Fault, parseCountOver, parseLength } from '../../units/index.ts';
+import type { GarmentKind } from '../kinds.ts';
 import { isInstruction } from './prose.ts';
-import { type Reading, tableFault } from './reading.ts';
-import { type Source, sourceOf, spanOf } from './source.ts';
-import type { PrintedGauge, TextSpan } from './types.ts';
+import { readLine } from './read-line.ts';
+import { Reading, tableFault } from './reading.ts';
+import { cut, type Source, sourceOf, spanOf } from './source.ts';
+import { guessLandmark } from './synonyms.ts';
+import type { PrintedGauge, SizeTableOptions, TextSpan } from './types.ts';
 
 const NUMBER = '\\d+(?:[.,]\\d+)?(?:\\s+\\d+\\/\\d+)?';
 const UNIT = "(?:inch(?:es)?|ins?|cms?|centimet(?:re|er)s?|mms?)(?!\\p{L})\\.?|''|\"";
@@ -17,8 +20,8 @@ const PIECE = new RegExp(
   ].join('|')})`,
   'iuy',
 );
-/** Where one may begin. A number after another and a dash is the end of a range. */
-const START = new RegExp(`(?<![\\p{L}\\d.,/])(?<!\\d\\s*-\\s*)(?=${NUMBER}|${UNIT})`, 'giu');
+/** Where one may begin. */
+const START = new RegExp(`(?<![\\p{L}\\d.,/])(?=${NUMBER}|${UNIT})`, 'giu');
 
 interface Piece {
   readonly kind: 'count' | 'length' | 'pair' | 'join';
@@ -26,26 +29,46 @@ interface Piece {
   readonly end: number;
 }
 
-/** The pieces that follow each other from a place on, up to the last that is no join. */
+/** What of stitches and rows a piece counts. */
+const countsIn = ({ kind, text }: Piece): string =>
+  kind === 'pair' ? 'sr' : kind !== 'count' ? '' : /st/i.test(text) ? 's' : 'r';
+
+/** The pieces that follow each other from a place on, up to the last that is no join, or to a second gauge. */
 function piecesFrom(plain: string, start: number): Piece[] {
   const pieces: Piece[] = [];
   let last = 0;
+  let counted = '';
   PIECE.lastIndex = start;
   for (let found = PIECE.exec(plain); found; found = PIECE.exec(plain)) {
     const [kind] = Object.entries(found.groups ?? {}).find(([, text]) => text !== undefined) ?? [];
-    pieces.push({ kind: kind as Piece['kind'], text: found[0].trim(), end: PIECE.lastIndex });
+    const piece = { kind: kind as Piece['kind'], text: found[0].trim(), end: PIECE.lastIndex };
+    const counts = countsIn(piece);
+    if ([...counts].some((each) => counted.includes(each)) && has(pieces, 'length')) break;
+    counted += counts;
+    pieces.push(piece);
     if (kind !== 'join') last = pieces.length;
   }
   return pieces.slice(0, last);
+}
+
+const has = (pieces: readonly Piece[], ...kinds: readonly Piece['kind'][]): boolean =>
+  pieces.some(({ kind }) => kinds.includes(kind));
+
+/** Where the first pieces of the kinds asked for begin, from a place on. */
+function firstPieces(plain: string, from: number, found: (pieces: readonly Piece[]) => boolean) {
+  START.lastIndex = from;
+  for (let at = START.exec(plain); at; at = START.exec(plain)) {
+    const pieces = piecesFrom(plain, at.index);
+    if (found(pieces)) return { start: at.index, pieces };
+    START.lastIndex = at.index + 1;
+  }
+  return null;
 }
 
 const NAMED = /\b(?:gauge|tension)\b/i;
 const COUNTS = /(?<!\p{L})(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|courses?)(?!\p{L})/iu;
 /** What makes a count with a length a gauge, where no word says so. */
 const OVER = /[=/]|\b(?:over|to|per|in|for|equals?|measures?)\b/i;
-
-const has = (pieces: readonly Piece[], ...kinds: readonly Piece['kind'][]): boolean =>
-  pieces.some(({ kind }) => kinds.includes(kind));
 
 /** Nothing before it, or words that end in a colon, such as `Stockinette, blocked:`, or the needles. */
 const standsAlone = (label: string): boolean =>
@@ -114,35 +137,64 @@ const notRead = (given: string): Fault =>
     'Type it under the pattern’s gauge, such as 20 sts and 28 rows = 4 in.',
   );
 
-/** Where the sentence with the gauge ends: what follows may be a measurement. */
-function sentenceEnd(plain: string, from: number): number {
-  const end = /[.;](?=\s+\p{L})/u.exec(plain.slice(from));
-  return end ? from + end.index + 1 : plain.length;
+/** Where something else may begin in the sentence of a gauge. */
+const NEXT = /(?<=[,;(])\s*(?=[\p{L}\d])|(?<=[./-]|\band)\s+(?=[\p{L}\d])/gu;
+/** Letters of a further gauge or measurement with the words beside it. */
+const LONGEST = 300;
+
+/** Does a place that has a name, with its numbers, begin here? */
+function isMeasurement(source: Source, kind: GarmentKind | undefined): boolean {
+  const row = readLine(source, { sizes: null, unit: null, kind }, new Reading(''));
+  return row !== null && guessLandmark(row.name, kind) !== 'custom';
+}
+
+/** Where what is said of a gauge ends: with its sentence, at the next gauge, or before a measurement. */
+function gaugeEnd(source: Source, from: number, kind: GarmentKind | undefined) {
+  const { plain } = source;
+  const stop = /[.;](?=\s+\p{L})/u.exec(plain.slice(from));
+  const sentence = stop ? from + stop.index + 1 : plain.length;
+  const isGauge = (pieces: readonly Piece[]) =>
+    has(pieces, 'count', 'pair') && has(pieces, 'length');
+  const next = firstPieces(plain.slice(0, sentence), from, isGauge)?.start;
+  const places = [...plain.slice(0, sentence).matchAll(NEXT)]
+    .map(({ index, 0: blank }) => index + blank.length)
+    .filter((index) => index >= from && index <= (next ?? sentence));
+  const end = next === undefined ? sentence : (places.at(-1) ?? next);
+  const measured = places.filter(
+    (index) =>
+      index < end && isMeasurement(cut(source, index, Math.min(index + LONGEST, end)), kind),
+  );
+  // Of `blocked, chest 96 cm` the first word belongs to the gauge.
+  const first = measured.findLast((index) => !/\d/.test(plain.slice(measured[0], index)));
+  if (first !== undefined || next === undefined) return { end: first ?? end, another: false };
+  return { end, another: !isInstruction(plain.slice(end, end + LONGEST)) };
+}
+
+interface Found {
+  readonly gauge: Omit<PrintedGauge, 'from'> | null;
+  readonly end: number;
+  /** True: another one follows, in the same sentence. */
+  readonly another: boolean;
 }
 
 /** What `source` says of a gauge, and where that ends; null where it is about something else. */
-function gaugeIn(
-  source: Source,
-  unit: 'cm' | 'in' | undefined,
-): { gauge: Omit<PrintedGauge, 'from'> | null; end: number } | null {
+function gaugeIn(source: Source, { unit, kind }: SizeTableOptions, said: boolean): Found | null {
   const { plain } = source;
-  if (!/\d/.test(plain) || !(COUNTS.test(plain) || NAMED.test(plain))) return null;
-  const start = [...plain.matchAll(START)].find(({ index }) =>
-    has(piecesFrom(plain, index), 'count', 'length', 'pair'),
-  )?.index;
-  const label = plain.slice(0, start ?? plain.length);
-  const named = NAMED.test(label);
-  if (isInstruction(NEEDLES.test(label) ? plain.slice(start) : plain)) return null;
-  const pieces = start === undefined ? [] : piecesFrom(plain, start);
+  if (!/\d/.test(plain) || !(said || COUNTS.test(plain) || NAMED.test(plain))) return null;
+  const begun = firstPieces(plain, 0, (pieces) => has(pieces, 'count', 'length', 'pair'));
+  const label = plain.slice(0, begun?.start ?? plain.length);
+  const named = said || NAMED.test(label);
+  if (isInstruction(NEEDLES.test(label) ? plain.slice(begun?.start) : plain)) return null;
+  const pieces = begun?.pieces ?? [];
   const whole = has(pieces, 'count', named ? 'pair' : 'count') && has(pieces, 'length');
   if (!named && !(whole && isUnnamedGauge(label, pieces))) return null;
-  const end = sentenceEnd(plain, pieces.at(-1)?.end ?? 0);
-  if (!whole || /\d/.test(label)) return { gauge: null, end };
+  const ends = gaugeEnd(source, pieces.at(-1)?.end ?? 0, kind);
+  if (!whole || /\d/.test(label)) return { gauge: null, ...ends };
   const text = withoutSecondUnit(pieces, unit).map(inWords).join(' ');
   const read = parseCountOver(text, { field: 'gauge' });
-  if (!read.ok) return { gauge: null, end };
+  if (!read.ok) return { gauge: null, ...ends };
   const { stitches, rows } = read.value;
-  return { gauge: { stitches, rows, state: stateOf(plain.slice(0, end)) }, end };
+  return { gauge: { stitches, rows, state: stateOf(plain.slice(0, ends.end)) }, ...ends };
 }
 
 type Halves = readonly [CountOver | null, CountOver | null];
@@ -165,29 +217,52 @@ function joined(gauges: readonly PrintedGauge[]): PrintedGauge[] {
   return whole;
 }
 
+/** Where a gauge is named behind something else in its line; 0 where that stands first or nowhere. */
+const namedLater = (plain: string): number => {
+  const comma = /[,;]\s*(?=(?:[\p{L}-]+\s){0,2}(?:gauge|tension)\b)/iu.exec(plain);
+  return comma && /\d/.test(plain.slice(0, comma.index)) ? comma.index + comma[0].length : 0;
+};
+
 /**
- * Takes the gauge out of the lines of a text. Counts are kept with the length they are given over: where
- * that is printed in both units, in `unit`, else in the first. What stands beside a gauge belongs to it up
- * to the end of its sentence; `lines` is what is left to read.
+ * Takes the gauges out of the lines of a text. Counts are kept with the length they are given over: where
+ * that is printed in both units, in the one asked for, else in the first. What stands beside a gauge belongs
+ * to it up to the end of its sentence, another gauge, or a measurement; `lines` is what is left to read.
  */
 export function takeGauges(
   all: readonly TextSpan[],
-  unit: 'cm' | 'in' | undefined,
+  options: SizeTableOptions,
   reading: Reading,
 ): { gauges: PrintedGauge[]; lines: TextSpan[] } {
   const gauges: PrintedGauge[] = [];
-  const lines = all.flatMap(([start, end]): TextSpan[] => {
-    const source = sourceOf(reading.text, start, end);
-    const found = gaugeIn(source, unit);
-    if (!found) return [[start, end]];
+  const take = (source: Source, { gauge, end }: Found): void => {
     const blank = source.plain.length - source.plain.trimStart().length;
-    const from = spanOf(source, blank, source.plain.slice(0, found.end).trimEnd().length);
-    if (found.gauge) {
-      gauges.push({ ...found.gauge, from });
+    const from = spanOf(source, blank, source.plain.slice(0, end).trimEnd().length);
+    if (gauge) {
+      gauges.push({ ...gauge, from });
       reading.mark({ from, as: 'gauge' });
     } else reading.refuse(from, notRead(reading.text.slice(...from)));
-    const [, rest] = spanOf(source, 0, found.end);
-    return reading.text.slice(rest, end).trim() === '' ? [] : [[rest, end]];
+  };
+  const lines = all.flatMap(([start, end]): TextSpan[] => {
+    const line = sourceOf(reading.text, start, end);
+    let at = 0;
+    let found = gaugeIn(line, options, false);
+    if (!found) {
+      at = namedLater(line.plain);
+      found = at > 0 ? gaugeIn(cut(line, at), options, true) : null;
+      if (!found?.gauge) return [[start, end]];
+    }
+    const before: TextSpan[] = at > 0 ? [[start, line.at[at]!]] : [];
+    take(cut(line, at), found);
+    at += found.end;
+    while (found?.another) {
+      const rest = cut(line, at, at + LONGEST);
+      found = gaugeIn(rest, options, true);
+      if (!found) break;
+      take(rest, found);
+      at += found.end;
+    }
+    const rest = line.at[at] ?? end;
+    return reading.text.slice(rest, end).trim() === '' ? before : [...before, [rest, end]];
   });
   return { gauges: joined(gauges), lines };
 }

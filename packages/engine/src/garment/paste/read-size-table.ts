@@ -21,7 +21,7 @@ import type { SizeTable, SizeTableOptions } from './types.ts';
  */
 export function readSizeTable(text: string, options: SizeTableOptions = {}): SizeTable {
   const reading = new Reading(text);
-  const { gauges, lines } = takeGauges(linesOf(text), options.unit, reading);
+  const { gauges, lines } = takeGauges(linesOf(text), options, reading);
   const delimiter = findDelimiter(text, lines);
   const drafts = delimiter
     ? readTable(delimiter, lines, options, reading)

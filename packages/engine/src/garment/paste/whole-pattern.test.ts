@@ -27,6 +27,9 @@ const SHAPES: Readonly<Record<string, (length: number) => string>> = {
   'a quote that never closes': (n) => `"${'a,'.repeat(n / 2)}\n"b,c`,
   'one short line after another': (n) => 'a 1\n'.repeat(n / 4),
   'counts without a break': (n) => '12 sts '.repeat(n / 7),
+  'gauges without a break': (n) => '12 sts = 4 in, '.repeat(n / 15),
+  'gauges without a separator': (n) => '12 sts = 4 in in rib '.repeat(n / 21),
+  'commas behind a gauge': (n) => `12 sts = 4 in${', rib'.repeat(n / 5)} 12 sts = 4 in`,
   'a heading without a break': (n) => 'measurements in '.repeat(n / 16),
 };
 
