@@ -36,8 +36,7 @@ const pitchReadings = (known: Known, specimen: Specimen, direction: Direction): 
     if (reading.kind !== 'count' && reading.kind !== 'extent') return [];
     if (reading.direction !== direction || reading.count === null || reading.read === 'stretched')
       return [];
-    const id = `evidence:${specimen.id}:${reading.id}`;
-    return known.evidence.filter(({ basis }) => basis.id === id);
+    return known.evidenceOf(`evidence:${specimen.id}:${reading.id}`);
   });
 
 /**

@@ -28,6 +28,8 @@ export interface Known {
   readonly restMm: readonly number[];
   readonly kept: Kept;
   readonly evidence: readonly Evidence[];
+  /** What is known from one reading, by the name of its basis. */
+  readonly evidenceOf: (basisId: string) => readonly Evidence[];
   readonly post: Posterior;
   readonly bases: readonly Basis[];
   /** What a tape on the garment has contradicted. */
@@ -54,7 +56,18 @@ const learnWith = (question: ForecastQuestion, overruled: Overruled): Known => {
     ...model.fabric.priors,
   ]);
   const { passages } = hung;
-  return { model, passages, restMm, kept, evidence, post, bases, overruled };
+  const evidenceOf = byBasis(evidence);
+  return { model, passages, restMm, kept, evidence, evidenceOf, post, bases, overruled };
+};
+
+const byBasis = (evidence: readonly Evidence[]): Known['evidenceOf'] => {
+  const all = new Map<string, Evidence[]>();
+  for (const each of evidence) {
+    const these = all.get(each.basis.id);
+    if (these === undefined) all.set(each.basis.id, [each]);
+    else these.push(each);
+  }
+  return (id) => all.get(id) ?? [];
 };
 
 /** Learns from all the evidence; where a tape on the garment contradicts what was expected, the tape stands. */

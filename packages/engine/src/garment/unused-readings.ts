@@ -1,5 +1,5 @@
-import { pitchIn, REST_WORDS, type Reading, type Specimen } from '../fabric/index.ts';
-import { type Affine, againstTheRest, jointOf } from '../stats/index.ts';
+import { pitchIn, REST_WORDS, type Reading } from '../fabric/index.ts';
+import { type Affine, againstTheRest, covariancesWith, sdOf } from '../stats/index.ts';
 import type { ForecastQuestion, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
 
@@ -18,29 +18,30 @@ const formsOf = ({ model: { fabric } }: Known): Affine[] =>
   );
 
 /**
- * Largest share of a variance of those forms that one reading takes away from what all others leave: with
- * covariance c of form and reading and, without it, variance p of the reading's miss, c²/p of it.
+ * Whether one reading takes away from what all others leave of a variance of those forms: with covariance c
+ * of form and reading and, without it, variance p of the reading's miss, c²/p of it.
  */
-const narrows = (known: Known, basisId: string): boolean => {
-  const each = known.evidence.find(({ basis }) => basis.id === basisId);
-  if (each === undefined) return false;
-  const left = againstTheRest(known.post, [each]).covariance[0]!;
+const narrowing = (known: Known): ((id: string) => boolean) => {
   const forms = formsOf(known);
-  const { covariance } = jointOf(known.post, [each.form, ...forms]);
-  const k = forms.length + 1;
-  // c after the reading is c before it times sd²/p.
-  const scale = left / each.sd ** 2;
-  return forms.some((_, j) => {
-    const before = covariance[j + 1]! * scale;
-    const taken = before ** 2 / left;
-    return taken > FLOOR * (covariance[(j + 1) * k + j + 1]! + taken);
-  });
+  const sds = forms.map((form) => sdOf(known.post, form));
+  const covariances = covariancesWith(known.post, forms);
+  return (id) => {
+    const [each] = known.evidenceOf(id);
+    if (each === undefined) return false;
+    const left = againstTheRest(known.post, [each]).covariance[0]!;
+    // c after the reading is c before it times sd²/p.
+    const scale = left / each.sd ** 2;
+    return covariances(each.form).some((after, j) => {
+      const taken = (after * scale) ** 2 / left;
+      return taken > FLOOR * (sds[j]! ** 2 + taken);
+    });
+  };
 };
 
-const whyUnused = (known: Known, specimen: Specimen, reading: Reading): Why | null => {
+const whyUnused = (reading: Reading, narrows: () => boolean): Why | null => {
   if (reading.kind === 'set') return reading.pinned > reading.rest ? null : 'no-stretch';
   if (reading.kind === 'hang') return reading.after > reading.before ? null : 'no-stretch';
-  if (narrows(known, `evidence:${specimen.id}:${reading.id}`)) return null;
+  if (narrows()) return null;
   return reading.kind === 'extent' && reading.count === null ? 'no-count' : 'outweighed';
 };
 
@@ -52,20 +53,23 @@ const SAYS: Readonly<Record<Why, string>> = {
 };
 
 /** Every reading narrows something, or is named here with what would make it count. */
-export const unusedReadings = (question: ForecastQuestion, known: Known): Notice[] =>
-  question.specimens.flatMap((specimen) =>
+export const unusedReadings = (question: ForecastQuestion, known: Known): Notice[] => {
+  const narrows = narrowing(known);
+  return question.specimens.flatMap((specimen) =>
     specimen.readings.flatMap((reading) => {
-      const why = whyUnused(known, specimen, reading);
+      const id = `evidence:${specimen.id}:${reading.id}`;
+      const why = whyUnused(reading, () => narrows(id));
       if (why === null) return [];
       return [
         {
           code: `reading-unused-${why}`,
           text: `${specimen.name}, ${lengthOf(reading)} in ${reading.direction}${stateOf(reading)}, changes nothing: ${SAYS[why]}.`,
-          about: `evidence:${specimen.id}:${reading.id}`,
+          about: id,
         },
       ];
     }),
   );
+};
 
 const stateOf = (reading: Reading): string =>
   reading.kind === 'set' ? '' : `, ${REST_WORDS[reading.state]}`;

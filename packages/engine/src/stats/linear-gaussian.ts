@@ -170,6 +170,24 @@ export const squaredDistance = (
   return row.reduce((sum, x) => sum + x * x, 0);
 };
 
+const dot = (a: Float64Array, b: Float64Array): number => {
+  let sum = 0;
+  for (let m = 0; m < a.length; m++) sum += a[m]! * b[m]!;
+  return sum;
+};
+
+/** Reads the covariances of any form with each of some (k), at one solution for each form. */
+export const covariancesWith = (
+  post: Posterior,
+  forms: readonly Affine[],
+): ((form: Affine) => Float64Array) => {
+  const rows = forms.map((form) => whiten(post, form));
+  return (form) => {
+    const own = whiten(post, form);
+    return Float64Array.from(rows, (row) => dot(row, own));
+  };
+};
+
 /** Joint mean (k) and covariance (k × k, row-major) of several forms. */
 export const jointOf = (post: Posterior, forms: readonly Affine[]) => {
   const rows = forms.map((form) => whiten(post, form));
@@ -177,12 +195,8 @@ export const jointOf = (post: Posterior, forms: readonly Affine[]) => {
   const covariance = new Float64Array(k * k);
   for (let i = 0; i < k; i++)
     for (let j = 0; j <= i; j++) {
-      const a = rows[i]!;
-      const b = rows[j]!;
-      let sum = 0;
-      for (let m = 0; m < post.n; m++) sum += a[m]! * b[m]!;
-      covariance[i * k + j] = sum;
-      covariance[j * k + i] = sum;
+      covariance[i * k + j] = dot(rows[i]!, rows[j]!);
+      covariance[j * k + i] = covariance[i * k + j]!;
     }
   return { mean: Float64Array.from(forms, (form) => meanOf(post, form)), covariance };
 };
