@@ -21,7 +21,7 @@ export { type Known, learn } from './known.ts';
 export * from './landmarks.ts';
 export { nextNeedle, type OnNeedle, onNeedle } from './other-needle.ts';
 export * from './outline/index.ts';
-export { passagesOf, type SizeOf } from './passages.ts';
+export { passagesOf, type SizeOf, wetStretch } from './passages.ts';
 export * from './paste/index.ts';
 export { type InSize, inSizes } from './size-choice.ts';
 export { logIn } from './size-model.ts';

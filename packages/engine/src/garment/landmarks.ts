@@ -119,3 +119,12 @@ const byId = new Map(LANDMARKS.map((each) => [each.id, each]));
 
 /** The landmark of that id, or null for one that the knitter made up. */
 export const findLandmark = (id: string): Landmark | null => byId.get(id) ?? null;
+
+/** Lengths that end in a point, which one pin holds. How far that goes is no matter of load over width. */
+const TO_POINTS: Readonly<Partial<Record<GarmentKind, readonly string[]>>> = {
+  'shawl-triangle': ['span', 'depth'],
+  'shawl-half-round': ['span'],
+};
+
+export const endsInPoints = (kind: GarmentKind, landmark: string): boolean =>
+  TO_POINTS[kind]?.includes(landmark) ?? false;

@@ -3,6 +3,7 @@ import { cautionsOf } from './cautions.ts';
 import { contradictions } from './contradictions.ts';
 import type { ForecastQuestion, MeasurementForecast, Notice } from './forecast-types.ts';
 import type { Known } from './known.ts';
+import { endsInPoints } from './landmarks.ts';
 import { pieceCountNotices } from './piece-counts.ts';
 import { unusedReadings } from './unused-readings.ts';
 
@@ -50,6 +51,9 @@ const hasState = (question: ForecastQuestion, state: string): boolean =>
     s.readings.some((r) => r.kind === 'set' || ('state' in r && r.state === state)),
   ) || question.measured.some((m) => m.state === state);
 
+/** What a tape does not tell from no stretch: 2 mm in 20 cm. */
+const POINT_STRETCH = 0.01;
+
 const pinNotices = (
   question: ForecastQuestion,
   measurements: readonly MeasurementForecast[],
@@ -74,6 +78,18 @@ const pinNotices = (
               text: `${m.name}: it will lie about {mm:${m.states.wet.p50Mm.toFixed(1)}} wet, more than the {mm:${m.pinnedMm}} wanted. Pins pull, they do not push: pat it in, but do not count on it.`,
             },
           ],
+    ),
+    ...measurements.flatMap(({ name, landmark, pinnedMm, states }) =>
+      pinnedMm !== null &&
+      pinnedMm > states.wet.p50Mm * (1 + POINT_STRETCH) &&
+      endsInPoints(question.kind, landmark)
+        ? [
+            {
+              code: 'pinned-to-points',
+              text: `${name}: {mm:${pinnedMm}} is counted as reached, and each end in a point hangs on one pin, which may have to bear more than a hand gives. The plan for the mat says how far short it stays.`,
+            },
+          ]
+        : [],
     ),
     ...over.map((m) => ({
       code: 'pinned-beyond-give',

@@ -3,7 +3,9 @@ import {
   type Direction,
   type FabricGive,
   fabricGive,
+  fabricMaterial,
   hangingTube,
+  strainAt,
 } from '../fabric/index.ts';
 import type { ForecastQuestion } from './forecast-types.ts';
 import { garmentMass } from './garment-mass.ts';
@@ -26,11 +28,10 @@ export interface Passages {
  */
 export const passagesOf = (question: ForecastQuestion, model: SizeModel) => {
   const give = { width: fabricGive(question, 'width'), length: fabricGive(question, 'length') };
-  const fixed = model.measurements.map((m) => {
-    const own = m.wanted.stitch === question.stitch ? give : giveOf(question, m);
-    const { direction } = m.wanted;
-    const pinLimit = own[direction].strainAt(PIN_LOAD);
-    return { direction, pinLimit, hangLogSd: give.length.logSd };
+  const pulled = wetStretch(question);
+  const fixed = model.measurements.map(({ wanted: { direction, stitch } }) => {
+    const own = stitch === question.stitch ? pulled : wetStretch({ ...question, stitch });
+    return { direction, pinLimit: own(direction, PIN_LOAD), hangLogSd: give.length.logSd };
   });
   return (driedMm: readonly (number | null)[], size: SizeOf): Passages => {
     const hang = hangs(question, model, driedMm, give.length);
@@ -43,15 +44,26 @@ export const passagesOf = (question: ForecastQuestion, model: SizeModel) => {
   };
 };
 
-/** Line load that pinning by hand is trusted with, N/mm: the middle of the measured table. Assumption. */
+/** Line load that pinning by hand is trusted with, N/mm: the 5 N that a pin is planned to bear, every 5 cm. Assumption. */
 const PIN_LOAD = 0.1;
 
-type Gives = Readonly<Record<'width' | 'length', FabricGive>>;
-
-const giveOf = (question: ForecastQuestion, m: SizedMeasurement): Gives => {
-  const other = { ...question, stitch: m.wanted.stitch };
-  return { width: fabricGive(other, 'width'), length: fabricGive(other, 'length') };
+/** How far a strip of this fabric stretches wet under a line load, N/mm, over its wet rest: by the law that the mat has. */
+export const wetStretch = (question: ForecastQuestion) => {
+  const { constants } = fabricMaterial(question, 'wet');
+  return (direction: Direction, load: number): number => strainAt(constants[direction], load).value;
 };
+
+/** Widths of the edges that ribbing ends in, where there is any. */
+const RIB_ENDS: ReadonlySet<string> = new Set(['hem', 'cuff', 'brim', 'leg']);
+
+const inRibbing = (
+  { measurements }: ForecastQuestion,
+  { wanted: { stitch, landmark } }: SizedMeasurement,
+  size: SizeOf,
+): boolean =>
+  stitch === 'rib-1x1' ||
+  (RIB_ENDS.has(landmark) &&
+    measurements.some((m) => m.landmark === 'rib-depth' && (m.values[size.length] ?? 0) > 0));
 
 /** Said or seen it is so in every size; else what the pattern has for this one, and ribbing is left to draw in. */
 const pinnedTo = (question: ForecastQuestion, m: SizedMeasurement, size: SizeOf): number | null => {
@@ -60,7 +72,7 @@ const pinnedTo = (question: ForecastQuestion, m: SizedMeasurement, size: SizeOf)
   if (said !== undefined) return said.value;
   const seen = m.measured.findLast((x) => x.state === 'pinned');
   if (seen !== undefined) return inSpan(seen, m.wanted.span);
-  return m.wanted.stitch === 'rib-1x1' ? null : (m.wanted.values[size[m.wanted.direction]] ?? null);
+  return inRibbing(question, m, size) ? null : (m.wanted.values[size[m.wanted.direction]] ?? null);
 };
 
 const hangs = (

@@ -22,6 +22,7 @@ import { type RandomSource, unitSampler } from '../../stats/index.ts';
 import { mm } from '../../units/index.ts';
 import type { ForecastQuestion, MeasuredOnGarment, MeasurementWanted } from '../forecast-types.ts';
 import { hangShares } from '../hang-shares.ts';
+import { wetStretch } from '../passages.ts';
 import { PIECE_SD, TO_LENGTH_SD } from '../size-model.ts';
 
 /** What the simulated world takes away from or adds to the stated model. 1 is the model itself. */
@@ -86,7 +87,7 @@ export const drawKnitter = (
       const at = (state: RestState): number => Math.exp(log + logRest(m.direction, state));
       const pulled =
         drying === 'pin' ? Math.max(0, (m.values[base.chosen] ?? 0) / at('wet') - 1) : 0;
-      const limit = fabricGive(base, m.direction).strainAt(0.1);
+      const limit = wetStretch(base)(m.direction, 0.1);
       const dried = at('dried') * (1 + kept * Math.min(pulled, limit));
       const girth = Math.exp(knit.get('chest')! + logRest('width', 'dried'));
       const worn = dried * (1 + softness * hangOf(base, m, give, girth));

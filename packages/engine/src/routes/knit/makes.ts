@@ -1,5 +1,4 @@
-import { fabricGive } from '../../fabric/index.ts';
-import type { ForecastQuestion } from '../../garment/index.ts';
+import { type ForecastQuestion, wetStretch } from '../../garment/index.ts';
 import { unitMean } from '../../stats/index.ts';
 import type { Luck, Make } from './luck.ts';
 
@@ -36,10 +35,7 @@ export const wetMm = (luck: Luck, make: Make, at: number): number =>
  */
 export const hardMakes = (question: ForecastQuestion, luck: Luck): Make[] => {
   const kept = unitMean(luck.known.kept.density);
-  const limit = {
-    width: fabricGive(question, 'width').strainAt(HARD_LOAD),
-    length: fabricGive(question, 'length').strainAt(HARD_LOAD),
-  };
+  const stretch = wetStretch(question);
   return pinMakes(luck).map((make, at) => {
     if (make.pinnedTo === null) return make;
     const wet = wetMm(luck, make, at);
@@ -47,7 +43,7 @@ export const hardMakes = (question: ForecastQuestion, luck: Luck): Make[] => {
     return {
       ...make,
       pinnedTo: over <= 0 ? make.pinnedTo : wet + over / kept,
-      limit: Math.max(make.limit, limit[luck.pinned[at]!.direction]),
+      limit: Math.max(make.limit, stretch(luck.pinned[at]!.direction, HARD_LOAD)),
     };
   });
 };

@@ -1,4 +1,5 @@
-import { fabricGive, safeStretchOf } from '../../fabric/index.ts';
+import { safeStretchOf } from '../../fabric/index.ts';
+import { endsInPoints, wetStretch } from '../../garment/index.ts';
 import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { hardMakes, layMakes, pinMakes, wetMm } from '../knit/makes.ts';
@@ -53,6 +54,18 @@ type Stretch = ReturnType<typeof stretches>[number];
 const largest = (all: readonly Stretch[], by: (s: Stretch) => number): Stretch | null =>
   all.reduce<Stretch | null>((a, b) => (a === null || by(b) > by(a) ? b : a), null);
 
+/** Where one pin has to hold what is stretched, whether it does is not known here. */
+const onOnePin = ({ forecast: { kind } }: Bench, all: readonly Stretch[]): string[] => {
+  const held = all
+    .filter(({ done, wanted }) => done >= 0.01 && endsInPoints(kind, wanted.landmark))
+    .map(({ wanted }) => `the ${spoken(wanted.landmark)}`);
+  return held.length === 0
+    ? []
+    : [
+        `The points at the ends of ${held.join(' and of ')} hang on one pin each, and it is counted on to hold: the plan for the mat says how far short they stay.`,
+      ];
+};
+
 /** What the next soak takes back, where that is most. */
 const takenBack = (bench: Bench, makes: readonly Make[]): string => {
   const lost = stretches(bench, makes).map((each) => {
@@ -105,7 +118,14 @@ const pinned = (
     makes,
     work: finishing(bench, 'pin'),
     planned: draft.kind === 'schematic' && bench.forecast.drying === 'pin',
-    reasons: [reached(all), ...short(all), takenBack(bench, makes), ...more, ...heat(bench)],
+    reasons: [
+      reached(all),
+      ...short(all),
+      ...onOnePin(bench, all),
+      takenBack(bench, makes),
+      ...more,
+      ...heat(bench),
+    ],
     bases: ['kept-share'],
   };
 };
@@ -138,12 +158,13 @@ const schematic = (bench: Bench): Opened => ({
   leftOut: [],
 });
 
-/** Load at which the fabric's table of extensions ends, N/mm. */
+/** A load that pulls hard at the edges, N/mm: three times what pinning by hand is trusted with. Assumption. */
 const FULL_LOAD = 0.3;
 
 /** Share of what the fabric gives at all that is asked of it where that is most. */
 const ofGive = (bench: Bench, all: readonly Stretch[]): string => {
-  const give = (d: 'width' | 'length') => fabricGive(bench.forecast, d).strainAt(FULL_LOAD);
+  const stretch = wetStretch(bench.forecast);
+  const give = (d: 'width' | 'length') => stretch(d, FULL_LOAD);
   const most = largest(all, ({ done, wanted }) => done / give(wanted.direction));
   if (most === null) return '';
   const share = most.done / give(most.wanted.direction);
