@@ -188,9 +188,17 @@ export const covariancesWith = (
   };
 };
 
+/** Rows without the places where all of them are 0: what was made for other specimens has no part in them. */
+const withoutZeros = (rows: readonly Float64Array[]): readonly Float64Array[] => {
+  const used: number[] = [];
+  for (let m = 0; m < (rows[0]?.length ?? 0); m++)
+    if (rows.some((row) => row[m] !== 0)) used.push(m);
+  return rows.map((row) => Float64Array.from(used, (m) => row[m]!));
+};
+
 /** Joint mean (k) and covariance (k × k, row-major) of several forms. */
 export const jointOf = (post: Posterior, forms: readonly Affine[]) => {
-  const rows = forms.map((form) => whiten(post, form));
+  const rows = withoutZeros(forms.map((form) => whiten(post, form)));
   const k = forms.length;
   const covariance = new Float64Array(k * k);
   for (let i = 0; i < k; i++)

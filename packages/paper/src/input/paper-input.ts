@@ -136,7 +136,10 @@ export const paperInput = (
     asPinned: piecesAsPinned(record, made),
     plan,
     notices: [
-      ...made.notices.filter(({ code }) => !code.startsWith('caution-')).map(({ text }) => text),
+      // What is said of one reading stands beside it, where it is entered.
+      ...made.notices
+        .filter(({ code, about }) => about === undefined && !code.startsWith('caution-'))
+        .map(({ text }) => text),
       ...notices,
       ...doubts,
     ].map(said),

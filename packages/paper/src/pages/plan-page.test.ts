@@ -1,5 +1,7 @@
 import { formatLength, formatRange, mm } from '@dryflat/engine/units';
+import { EXAMPLES } from '@dryflat/record';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { paperInput } from '../input/paper-input.ts';
 import type { PageOptions } from '../input/telling.ts';
 import { PAPERS, PRINTER_MARGIN } from '../sheet/paper-size.ts';
 import { toPdf } from '../sheet/pdf.ts';
@@ -110,4 +112,19 @@ test('PA30: the schematic shows flat numbers, halves of those around', async () 
   // The pattern's chest is 104 around: 52 across one layer.
   expect(page!.text).toMatch(/chest\n?\s*52/);
   expect(flat(page!.text)).toContain('Chest, buttoned, around 104');
+});
+
+test('PA37: a page for the mat of a swatch that was read 300 times is no longer than of one read once', () => {
+  const pages = (times: number): number => {
+    const record = structuredClone(EXAMPLES.find(({ slug }) => slug === 'yoke-pullover')!.record);
+    const first = record.evidence[0]!;
+    first.readings = Array.from({ length: times }, (_, k) => ({
+      ...structuredClone(first.readings[0]!),
+      id: `r${k}`,
+    }));
+    const input = paperInput(record, { plan: null });
+    if (!input.ok) throw new Error(JSON.stringify(input.faults));
+    return planPage(input.value, A4).length;
+  };
+  expect(pages(300)).toBe(pages(1));
 });

@@ -77,13 +77,20 @@ export const facesFrom = (bytes: ReadonlyMap<FaceName, Uint8Array>): Faces => {
     advances.set(key, made);
     return made;
   };
+  const glyphs = new Map([...fonts.keys()].map((face) => [face, new Map<number, boolean>()]));
+  const hasGlyph = (face: FaceName, point: number): boolean => {
+    const these = glyphs.get(face)!;
+    const known = these.get(point) ?? fonts.get(face)!.hasGlyphForCodePoint(point);
+    these.set(point, known);
+    return known;
+  };
   const runs: Faces['runs'] = (text, sizeMm, weight) =>
-    split(text, (script, point) =>
-      fonts.get(`${script}-${weight}`)!.hasGlyphForCodePoint(point),
-    ).map(({ script, text: part }) => {
-      const face: FaceName = `${script}-${weight}`;
-      return { face, text: part, widthMm: sizeMm * advance(face, part) };
-    });
+    split(text, (script, point) => hasGlyph(`${script}-${weight}`, point)).map(
+      ({ script, text: part }) => {
+        const face: FaceName = `${script}-${weight}`;
+        return { face, text: part, widthMm: sizeMm * advance(face, part) };
+      },
+    );
   return {
     bytes,
     runs,
