@@ -2,7 +2,7 @@ import type { SafeOrigin, SafeStretch } from '../fabric/index.ts';
 import type { Standing } from './choose-pins.ts';
 import type { Gap } from './gaps.ts';
 import { MOST_PULL } from './hand-pull.ts';
-import { measured, type Ruler, restOf } from './measure.ts';
+import { measured, type Ruler, restOf, SEEN } from './measure.ts';
 import type { PinState, Shortfall } from './pin-state.ts';
 import type { BlockQuestion, CouldNot, EdgeKind } from './types.ts';
 
@@ -81,9 +81,6 @@ const cutWords = ({ limit, because }: Cut): string =>
 
 const inZone = ({ sheet }: PinState, { from, to }: Ruler): boolean =>
   [from, to].every((k) => sheet.ring[k]!.pinning !== 'free');
-
-/** What a tape tells, mm. */
-const SEEN = 2;
 
 /** Why a dimension is off; `stocked`: false where there were fewer pins than wanted. */
 const dimensionWhy = (

@@ -1,6 +1,6 @@
 import type { Constraints } from '../membrane/index.ts';
 import { solveWith } from './lie.ts';
-import { measured, type Ruler, restOf } from './measure.ts';
+import { measured, type Ruler, restOf, SEEN } from './measure.ts';
 import type { PinState } from './pin-state.ts';
 import type { Gentler } from './types.ts';
 
@@ -61,7 +61,10 @@ const summary = (
   };
 };
 
-/** The plan and the same pins with less stretch, down to the share at which nothing is beyond safe. */
+/**
+ * The plan and the same pins with less stretch, down to the share at which nothing is beyond safe; the plan alone
+ * where a tape finds no dimension stretched.
+ */
 export const gentlerOf = (
   state: PinState,
   rulers: readonly Ruler[],
@@ -70,7 +73,10 @@ export const gentlerOf = (
   const { ring } = state.sheet;
   const lengths = (points: Float64Array) => rulers.map((ruler) => measured(ruler, ring, points));
   const { limit } = state.sheet.piece.fabric.safe;
-  const full = summary(1, limit, rulers, lengths(state.eq.points));
+  const now = lengths(state.eq.points);
+  const full = summary(1, limit, rulers, now);
+  const isSeen = rulers.some((ruler, i) => now[i]! - restOf(ruler) > SEEN);
+  if (!isSeen && full.beyondSafe.length === 0) return { gentler: [full], iterations: 0 };
   const shares: number[] = [...SHARES];
   if (full.beyondSafe.length > 0) shares.push(limit / full.largestStretch);
   let iterations = 0;

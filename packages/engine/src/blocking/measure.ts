@@ -17,6 +17,8 @@ export interface Ruler {
   readonly straight: boolean;
 }
 
+/** What a tape tells, mm. */
+export const SEEN = 2;
 /** An end this close to a node is that node, mm; as refined-outline.ts joins them. */
 const AT_NODE = 6;
 /** An end off the edge moves with the nearest node at its own level, within this, mm. */

@@ -118,6 +118,16 @@ describe('a back that lies 5 % too narrow and 4 % too short', () => {
       expect(each.largestStretch).toBeLessThan(plan.gentler[k]!.largestStretch);
   });
 
+  it('B9: where a tape finds nothing stretched, no less of it is told', () => {
+    const { dimensions, wanted: _, ...piece } = sweaterBack();
+    const asItLies = dimensions.map((each, k) => ({
+      ...each,
+      targetMm: plan.measurements[k]!.restMm + 1,
+    }));
+    const { gentler } = planned({ ...piece, wanted: null, dimensions: asItLies });
+    expect(gentler.map(({ share }) => share)).toEqual([1]);
+  });
+
   it('B13: the same question gives the same plan, and a stopped one says so', () => {
     expect(planned(sweaterBack())).toEqual(plan);
     const stopped = planBlock(asked(sweaterBack()), { nodes: 100, onStep: () => false });
