@@ -148,6 +148,54 @@ describe('what only the knitter can say', () => {
     expect(ran).not.toContain('The pattern gives no chest');
   });
 
+  it.each([
+    ['routes', 'size 5'],
+    ['block', 'size 5'],
+    ['counts', 'Size 5'],
+    ['pace', 'Size 5'],
+  ])('C22: without a size %s ends well, with every size by name', (command, last) => {
+    const ran = dryflat([command, '-'], { input: noSize });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out).toContain('no size chosen');
+    expect(ran.out).toContain('Which size?');
+    expect(ran.out).toContain(last);
+    expect(ran.out.split('\n').filter((line) => [...line].length > 80)).toEqual([]);
+    const { size, sizes } = JSON.parse(dryflat([command, '-', '--json'], { input: noSize }).out);
+    expect(size).toBeNull();
+    expect(sizes.map((each: { size: string }) => each.size)).toEqual(
+      waistcoat?.record.pattern.sizes,
+    );
+  });
+
+  it('C22: with --size counts and pace say of it what they say where it is chosen', () => {
+    const inFour = open(({ pattern }) => {
+      pattern.chosen = '4';
+    });
+    for (const command of ['counts', 'pace'])
+      expect(dryflat([command, '-', '--size', '4'], { input: noSize }).out).toBe(
+        dryflat([command, '-'], { input: inFour }).out,
+      );
+    expect(dryflat(['pace', '-', '--size', '44'], { input: noSize })).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Choose one of "1"'),
+    });
+  });
+
+  it('C22: without a size a report has what does not hang on it, and says what may be', () => {
+    const ran = dryflat(['report', '-'], { input: noSize });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out).toContain('Size knit: not said: one of 1, 2, 3,');
+    expect(ran.out).toContain('Time: 6.5 hours');
+  });
+
+  it('C22: a file that hangs on the size is not written, and that is said', () => {
+    const ran = dryflat(['pace', '-', '--calendar', 'x.ics'], { input: noSize });
+    expect(ran).toMatchObject({
+      code: 0,
+      err: 'x.ics is not written: it hangs on the size. Add --size.\n',
+    });
+  });
+
   it('C22: without a size each is told with its chance and its numbers; with --size one of them', () => {
     const ran = dryflat(['forecast', '-', '--json'], { input: noSize });
     expect(ran).toMatchObject({ code: 0, err: '' });

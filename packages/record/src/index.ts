@@ -1,4 +1,5 @@
 export { askEachSize, askForecast } from './ask/ask-forecast.ts';
+export { inEachSize, inSize, isSizeOpen } from './ask/not-ready.ts';
 export {
   faultsBesidePhotos,
   faultsOf,

@@ -1,9 +1,10 @@
 import type { RoutesQuestion } from '@dryflat/engine/routes';
-import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, type GarmentRecord, mustBeMended } from '@dryflat/record';
+import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
+import { type GarmentRecord, inEachSize } from '@dryflat/record';
 import { askRoutes, routesAssumed } from '@dryflat/record/routes';
 import { openRecord } from '../files.ts';
 import type { Surroundings } from '../surroundings.ts';
+import { doubtsOf, sizedBy } from './which-size.ts';
 
 /** A record with the question of what to do now, and what is to be said beside the answer. */
 export interface AskedRoutes {
@@ -32,23 +33,36 @@ export interface Asking {
   readonly today: string;
   /** True: said on the command line, so that it goes before the file's. */
   readonly said: boolean;
+  /** As if this one were knit. */
+  readonly size: string | undefined;
+}
+
+export interface OpenedRoutes {
+  /** As it is, its size open or not. */
+  readonly record: GarmentRecord;
+  readonly notices: readonly string[];
+  /** Once for each size where it is open. */
+  readonly asked: readonly AskedRoutes[];
 }
 
 /** The question in a file, asked on a day. */
 export const openRoutes = async (
   path: string,
-  { today, said }: Asking,
+  { today, said, size }: Asking,
   surroundings: Surroundings,
-): Promise<Result<AskedRoutes>> => {
+): Promise<Result<OpenedRoutes>> => {
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return opened;
-  const { record } = opened.value;
-  const asked = askRoutes(record, today);
-  if (!asked.ok) return asked;
-  const doubts = faultsOf(record)
-    .filter((each) => !mustBeMended(each))
-    .map(explain);
-  const notices = [...opened.value.notices, ...routesAssumed(record), ...doubts];
-  const question = said ? { ...asked.value, from: today } : asked.value;
-  return ok({ record, question, notices });
+  const sized = sizedBy(opened.value.record, size);
+  if (!sized.ok) return sized;
+  const record = sized.value;
+  const notices = [...opened.value.notices, ...routesAssumed(record), ...doubtsOf(record)];
+  const asked: AskedRoutes[] = [];
+  for (const each of inEachSize(record)) {
+    const question = askRoutes(each, today);
+    if (!question.ok) return question;
+    const { value } = question;
+    asked.push({ record: each, question: said ? { ...value, from: today } : value, notices });
+  }
+  return ok({ record, notices, asked });
 };

@@ -1,6 +1,5 @@
 import { type BlockQuestion, planBlock, SAFE_BECAUSE } from '@dryflat/engine/blocking';
-import { explain, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, mustBeMended } from '@dryflat/record';
+import { fail, ok, type Result } from '@dryflat/engine/units';
 import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord, save } from '../files.ts';
@@ -11,6 +10,7 @@ import { blockSvg } from '../print/block/svg.ts';
 import { styleFor } from '../print/style.ts';
 import type { Words } from '../print/words.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
+import { doubtsOf, notWritten, sizedBy, whichSize } from './which-size.ts';
 
 /** Options as they are typed. */
 export interface BlockFlags {
@@ -18,6 +18,7 @@ export interface BlockFlags {
   readonly svg?: string;
   readonly force?: boolean;
   readonly toMeasure?: boolean;
+  readonly size?: string;
   readonly units: string;
   readonly words: string;
 }
@@ -47,17 +48,22 @@ export const blockCommand = async (
   const { units, words } = chosen.value;
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return refused(called(path), opened.faults, units);
-  const { record } = opened.value;
+  const sized = sizedBy(opened.value.record, flags.size);
+  if (!sized.ok) return refused(called(path), sized.faults, units);
+  const record = sized.value;
+  const known = [...opened.value.notices, ...doubtsOf(record)];
+  const telling = { units, words, style: styleFor(surroundings.colours) };
+  const which = whichSize(record, known, { ...telling, json: flags.json });
+  if (which)
+    return which.ok
+      ? done(which.value, notWritten(flags.svg))
+      : refused(called(path), which.faults, units);
   const asked = askBlockingWith(record, !(flags.toMeasure ?? false));
   if (!asked.ok) return refused(called(path), asked.faults, units);
   const { question, assumed } = asked.value;
   const made = planBlock(question);
   if (!made.ok) return refused(called(path), made.faults, units);
-  const doubts = faultsOf(record)
-    .filter((each) => !mustBeMended(each))
-    .map(explain);
-  const notices = [howFar(question), ...assumed, ...opened.value.notices, ...doubts];
-  const telling = { units, words, style: styleFor(surroundings.colours) };
+  const notices = [howFar(question), ...assumed, ...known];
   const out = flags.json
     ? blockJson(record, made.value, question.gentle, notices, units)
     : blockReport(record, made.value, notices, telling);

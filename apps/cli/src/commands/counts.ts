@@ -1,5 +1,5 @@
-import { explain, fail, ok, type Result } from '@dryflat/engine/units';
-import { faultsOf, mustBeMended } from '@dryflat/record';
+import { fail, ok, type Result } from '@dryflat/engine/units';
+import { inEachSize } from '@dryflat/record';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord } from '../files.ts';
 import { countsJson } from '../json/counts-json.ts';
@@ -8,12 +8,14 @@ import { countsReport } from '../print/counts-report.ts';
 import { styleFor } from '../print/style.ts';
 import type { Words } from '../print/words.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
-import { tellCounts } from './told-counts.ts';
+import { type ToldCounts, tellCounts } from './told-counts.ts';
+import { doubtsOf, sizedBy } from './which-size.ts';
 
 /** Options as they are typed. */
 export interface CountsFlags {
   readonly json?: boolean;
   readonly piece?: string;
+  readonly size?: string;
   readonly units: string;
   readonly words: string;
 }
@@ -36,14 +38,17 @@ export const countsCommand = async (
   const { units, words } = chosen.value;
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return refused(called(path), opened.faults, units);
-  const { record, notices } = opened.value;
-  const told = tellCounts(record, flags.piece);
-  if (!told.ok) return refused(called(path), told.faults, units);
-  const doubts = faultsOf(record)
-    .filter((each) => !mustBeMended(each))
-    .map(explain);
-  const known = [...notices, ...doubts];
-  if (flags.json) return done(countsJson(told.value, known, { units, words }));
+  const sized = sizedBy(opened.value.record, flags.size);
+  if (!sized.ok) return refused(called(path), sized.faults, units);
+  const told: ToldCounts[] = [];
+  for (const record of inEachSize(sized.value)) {
+    const counted = tellCounts(record, flags.piece);
+    if (!counted.ok) return refused(called(path), counted.faults, units);
+    told.push(counted.value);
+  }
+  const known = [...opened.value.notices, ...doubtsOf(sized.value)];
   const telling = { units, words, style: styleFor(surroundings.colours) };
-  return done(countsReport(told.value, known, telling));
+  return done(
+    flags.json ? countsJson(told, known, { units, words }) : countsReport(told, known, telling),
+  );
 };

@@ -1,21 +1,15 @@
-import { forecast, forecastEach } from '@dryflat/engine/garment';
-import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import {
-  askEachSize,
-  askForecast,
-  faultsOf,
-  type GarmentRecord,
-  mustBeMended,
-} from '@dryflat/record';
+import { forecast } from '@dryflat/engine/garment';
+import { fail, ok, type Result } from '@dryflat/engine/units';
+import { askForecast } from '@dryflat/record';
 import { refused, type Units } from '../faults.ts';
 import { called, openRecord } from '../files.ts';
-import { eachSizeJson, forecastJson } from '../json/forecast-json.ts';
+import { forecastJson } from '../json/forecast-json.ts';
 import { faultsIn, oneOf, wholeNumber } from '../options.ts';
-import { eachSizeReport } from '../print/each-size.ts';
 import { report } from '../print/report.ts';
 import { styleFor } from '../print/style.ts';
 import type { Words } from '../print/words.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
+import { doubtsOf, sizedBy, whichSize } from './which-size.ts';
 
 /** Options as they are typed; all texts. */
 export interface ForecastFlags {
@@ -49,25 +43,6 @@ const readFlags = (flags: ForecastFlags): Result<Chosen> => {
   return fail(...faultsIn(units, words, seed, draws));
 };
 
-const noSuchSize = (given: string, sizes: readonly string[]): Fault => ({
-  code: 'size-not-in-pattern',
-  field: '--size',
-  given,
-  problem: 'the pattern has no size of this name',
-  mend:
-    sizes.length === 0
-      ? 'Enter its sizes in pattern.sizes first.'
-      : `Choose one of ${sizes.map((size) => `"${size}"`).join(', ')}.`,
-});
-
-/** The record as if that size were being knit; the file itself stays as it is. */
-const inSize = (record: GarmentRecord, size: string | undefined): Result<GarmentRecord> => {
-  if (size === undefined) return ok(record);
-  const { sizes } = record.pattern;
-  if (!sizes.includes(size)) return fail(noSuchSize(size, sizes));
-  return ok({ ...record, pattern: { ...record.pattern, chosen: size } });
-};
-
 /** `dryflat forecast FILE`: what the garment will measure in each state, as a table or as JSON. */
 export const forecastCommand = async (
   path: string,
@@ -79,19 +54,12 @@ export const forecastCommand = async (
   const { units, words, seed, draws } = chosen.value;
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return refused(called(path), opened.faults, units);
-  const sized = inSize(opened.value.record, flags.size);
+  const sized = sizedBy(opened.value.record, flags.size);
   if (!sized.ok) return refused(called(path), sized.faults, units);
-  const doubts = faultsOf(sized.value)
-    .filter((each) => !mustBeMended(each))
-    .map(explain);
-  const notices = [...opened.value.notices, ...doubts];
+  const notices = [...opened.value.notices, ...doubtsOf(sized.value)];
   const told = { units, words, style: styleFor(surroundings.colours) };
-  const each = askEachSize(sized.value);
-  if (each?.ok) {
-    const answer = forecastEach(each.value, { seed, draws });
-    if (flags.json) return done(eachSizeJson(sized.value, answer, notices, units));
-    return done(eachSizeReport(sized.value, answer, notices, told));
-  }
+  const each = whichSize(sized.value, notices, { ...told, json: flags.json, seed, draws });
+  if (each?.ok) return done(each.value);
   const question = each ?? askForecast(sized.value);
   if (!question.ok) return refused(called(path), question.faults, units);
   const answer = forecast(question.value, { seed, draws });

@@ -3,11 +3,12 @@ import type { Result } from '@dryflat/engine/units';
 import { goingOut } from '@dryflat/record';
 import { refused } from '../faults.ts';
 import { called, save } from '../files.ts';
-import { paceJson } from '../json/pace-json.ts';
+import { paceJson, type ToldPace } from '../json/pace-json.ts';
 import { paceReport } from '../print/pace-report.ts';
 import { styleFor } from '../print/style.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
 import { type AskedRoutes, dayOption, openRoutes } from './asked-routes.ts';
+import { notWritten } from './which-size.ts';
 
 /** Options as they are typed. */
 export interface PaceFlags {
@@ -15,6 +16,7 @@ export interface PaceFlags {
   readonly calendar?: string;
   readonly force?: boolean;
   readonly today?: string;
+  readonly size?: string;
 }
 
 const tell = ({ question }: AskedRoutes): Result<PaceForecast> => {
@@ -59,17 +61,18 @@ export const paceCommand = async (
 ): Promise<Ending> => {
   const day = dayOption(flags.today ?? surroundings.today());
   if (!day.ok) return refused('dryflat pace', day.faults);
-  const asked = await openRoutes(
-    path,
-    { today: day.value, said: flags.today !== undefined },
-    surroundings,
-  );
-  if (!asked.ok) return refused(called(path), asked.faults);
-  const told = tell(asked.value);
-  if (!told.ok) return refused(called(path), told.faults);
-  const answer = { ...asked.value, forecast: told.value };
-  const out = flags.json ? paceJson(answer) : paceReport(answer, styleFor(surroundings.colours));
-  const calendar =
-    flags.calendar === undefined ? null : calendarOf(asked.value, told.value, day.value);
+  const asking = { today: day.value, said: flags.today !== undefined, size: flags.size };
+  const opened = await openRoutes(path, asking, surroundings);
+  if (!opened.ok) return refused(called(path), opened.faults);
+  const told: ToldPace[] = [];
+  for (const asked of opened.value.asked) {
+    const forecast = tell(asked);
+    if (!forecast.ok) return refused(called(path), forecast.faults);
+    told.push({ ...asked, forecast: forecast.value });
+  }
+  const out = flags.json ? paceJson(told) : paceReport(told, styleFor(surroundings.colours));
+  if (told.length > 1) return done(out, notWritten(flags.calendar));
+  const [{ forecast, ...asked }] = told as [ToldPace];
+  const calendar = flags.calendar === undefined ? null : calendarOf(asked, forecast, day.value);
   return finished(flags, out, calendar, surroundings);
 };

@@ -10,11 +10,13 @@ import type { Words } from '../print/words.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
 import { dayOption, openRoutes } from './asked-routes.ts';
 import { DRAWS_LEAST, DRAWS_MOST, SEED_MOST } from './forecast.ts';
+import { whichSize } from './which-size.ts';
 
 /** Options as they are typed; all texts. */
 export interface RoutesFlags {
   readonly json?: boolean;
   readonly today?: string;
+  readonly size?: string;
   readonly units: string;
   readonly words: string;
   readonly seed: string;
@@ -55,14 +57,23 @@ export const routesCommand = async (
   const chosen = readFlags(flags, surroundings.today());
   if (!chosen.ok) return refused('dryflat routes', chosen.faults);
   const { today, units, words, seed, draws } = chosen.value;
-  const asked = await openRoutes(path, { today, said: flags.today !== undefined }, surroundings);
-  if (!asked.ok) return refused(called(path), asked.faults, units);
-  const { record, question, notices } = asked.value;
+  const asking = { today, said: flags.today !== undefined, size: flags.size };
+  const opened = await openRoutes(path, asking, surroundings);
+  if (!opened.ok) return refused(called(path), opened.faults, units);
+  const telling = { units, words, style: styleFor(surroundings.colours) };
+  const which = whichSize(opened.value.record, opened.value.notices, {
+    ...telling,
+    json: flags.json,
+    seed,
+    draws,
+  });
+  if (which) return which.ok ? done(which.value) : refused(called(path), which.faults, units);
+  const { record, question, notices } = opened.value.asked[0]!;
   const found = routes(question, { seed, draws });
   if (!found.ok) return refused(called(path), found.faults, units);
   const sizes = sizeByNeedle(question, { seed, draws });
   if (!sizes.ok) return refused(called(path), sizes.faults, units);
   const told = { record, question, result: found.value, sizes: sizes.value, notices };
   if (flags.json) return done(routesJson(told, units));
-  return done(routesReport(told, { units, words, style: styleFor(surroundings.colours) }));
+  return done(routesReport(told, telling));
 };

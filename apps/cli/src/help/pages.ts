@@ -60,7 +60,8 @@ Pins stretch no measurement by more than is called safe for its stitch and fiber
 
 Pins, wires and the mat at hand are plan.stock and plan.mat of the file; usual
 ones are assumed where it does not say. plan.sewn: true lies double. Places in
---json are millimetres from the top left corner of the mat.
+--json are millimetres from the top left corner of the mat. Where no size is
+chosen it asks which, with the chance of each; --size asks for one.
 `;
 
 export const PRINT = `
@@ -105,6 +106,8 @@ piece, they stand beside what they become at your gauge.
   $ dryflat counts waistcoat.json --piece back --words uk --units in
   $ dryflat counts waistcoat.json --json
 
+Where no size is chosen each is told; --size asks for one.
+
 "pattern.repeat" of the file keeps the stitch pattern whole: {"stitches": 8,
 "plus": 3}. "instructions" holds texts such as "Cast on 112. Work 6 cm in rib.
 Decrease 1 each end of every 4th row 6 times. Bind off the remaining stitches."
@@ -117,8 +120,9 @@ or instructions[].faults what cannot be read, with its line.
 
 export const REPORT = `
 Says what came of a garment: size, gauge in each state, lengths wanted, forecast
-and got side by side, yarn, time, changes, fit, and the photos that were chosen.
-Printed as Markdown, or written to files.
+and got side by side, yarn, time, changes, fit, and the photos that were chosen;
+without a size what does not hang on it. Printed as Markdown, or written to
+files.
 
   $ dryflat example hayloft-pullover -o pullover.json
   $ dryflat report pullover.json
@@ -146,7 +150,8 @@ which cheap measurement is worth taking before, and what is not open and why.
 
 What counts is plan.weights of the file: fit, time and yarn, each from 0 to 1.
 How much is knit is progress, yarn left is left, and hours are pace.
-The same file, day and seed give the same bytes.
+Where no size is chosen it asks which, with the chance of each; --size asks for
+one. The same file, day and seed give the same bytes.
 `;
 
 export const PACE = `
@@ -158,7 +163,8 @@ days, and the last day to ask for more yarn.
   $ dryflat pace waistcoat.json --today 2031-01-13
   $ dryflat pace waistcoat.json --today 2031-01-13 --calendar waistcoat.ics
 
-Hours for knitting, days away and timed rows are pace of the file.
+Hours for knitting, days away and timed rows are pace of the file. Where no size
+is chosen each is told; --size asks for one.
 `;
 
 export const CHECK = `

@@ -64,17 +64,34 @@ const text = ({ piece, found }: ToldText, reading: Reading) => ({
 });
 
 /**
- * Counts as one JSON object, keys always in this order, lengths in millimetres to 0.01. `lines` are
+ * Counts as one JSON object, keys always in this order, lengths in millimetres to 0.01. Where no size is
+ * chosen `size` is null, and each of `sizes` has its own. `lines` are
  * instructions in the words and unit asked for; `steps` are the same as data. `errorMm` is what the
  * count measures less what is wanted. `notices` are those of the file, before the engine's.
  */
 export const countsJson = (
-  told: ToldCounts,
+  told: readonly ToldCounts[],
   notices: readonly string[],
   reading: Reading,
 ): string => {
+  const [first] = told;
+  const answer =
+    told.length === 1
+      ? countsOf(first!, notices, reading)
+      : {
+          name: first?.record.name,
+          size: null,
+          sizes: told.map((each) => ({
+            size: each.record.pattern.chosen,
+            ...countsOf(each, notices, reading),
+          })),
+        };
+  return `${JSON.stringify(answer, null, 2)}\n`;
+};
+
+const countsOf = (told: ToldCounts, notices: readonly string[], reading: Reading) => {
   const said = (sentence: string) => inUnits(sentence, reading.units);
-  const answer = {
+  return {
     name: told.record.name,
     gauge: gauge(told.pitch),
     patternGauge: told.theirs && gauge(told.theirs),
@@ -94,5 +111,4 @@ export const countsJson = (
       ...told.notices.map(({ code, text: each }) => ({ code, text: said(each) })),
     ],
   };
-  return `${JSON.stringify(answer, null, 2)}\n`;
 };

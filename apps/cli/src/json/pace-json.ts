@@ -14,12 +14,26 @@ const chance = (value: number): number => Math.round(value * 10_000) / 10_000 + 
 const spread = ({ p5, p50, p95 }: Spread) => ({ p05: fine(p5), p50: fine(p50), p95: fine(p95) });
 
 /**
- * When it is done as one JSON object, keys always in this order: hours of work, days as ISO days, chances from
+ * When it is done as one JSON object, keys always in this order; where no size is chosen `size` is null, and
+ * each of `sizes` has its own. hours of work, days as ISO days, chances from
  * 0 to 1; `days` has every day with a chance of being the last. `date` is null where no day is wanted.
  */
-export const paceJson = ({ record, question, notices, forecast }: ToldPace): string => {
+export const paceJson = (told: readonly ToldPace[]): string => {
+  const [first] = told;
+  const answer =
+    told.length === 1
+      ? paceOf(first!)
+      : {
+          name: first?.record.name,
+          size: null,
+          sizes: told.map((each) => ({ size: each.record.pattern.chosen, ...paceOf(each) })),
+        };
+  return `${JSON.stringify(answer, null, 2)}\n`;
+};
+
+const paceOf = ({ record, question, notices, forecast }: ToldPace) => {
   const { date, yarn } = forecast;
-  const answer = {
+  return {
     name: record.name,
     from: question.from,
     by: question.by,
@@ -68,5 +82,4 @@ export const paceJson = ({ record, question, notices, forecast }: ToldPace): str
       source: source === null ? null : cite(source),
     })),
   };
-  return `${JSON.stringify(answer, null, 2)}\n`;
 };

@@ -1,4 +1,5 @@
 import { type Measure, type RecountedLine, writeCounts, writeHeel } from '@dryflat/engine/counts';
+import { sizeWords } from '@dryflat/engine/garment';
 import {
   explain,
   formatCountOver,
@@ -18,6 +19,8 @@ interface Telling {
   readonly words: Words;
   readonly style: Style;
 }
+
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 const NAME = 34;
 const CELL = 11;
@@ -145,26 +148,41 @@ const block = (
         ...texts.flatMap((text) => hanging('  - ', inWords(inUnits(text, units), words))),
       ];
 
-/** Counts for a reader at a terminal. */
-export const countsReport = (
-  told: ToldCounts,
-  notices: readonly string[],
-  telling: Telling,
-): string => {
+const sizeLines = (told: ToldCounts, telling: Telling): string[] => {
   const { style } = telling;
-  const known = new Set([
-    ...told.parts.flatMap(({ counts }) => counts.notices.map(({ text }) => text)),
-    ...told.notices.map(({ text }) => text),
-    ...notices,
-  ]);
-  const lines = [
-    style.strong(told.record.name),
-    ...hanging('', gaugeLine(told, telling)).map(style.quiet),
+  return [
     ...told.parts.flatMap((part) => [
       ...(part.name === 'foot' ? heelLines(told, style) : []),
       ...partLines(part, telling),
     ]),
     ...told.texts.flatMap((text) => textLines(text, telling)),
+  ];
+};
+
+/** Counts for a reader at a terminal; those of each size one after the other, where it is open. */
+export const countsReport = (
+  told: readonly ToldCounts[],
+  notices: readonly string[],
+  telling: Telling,
+): string => {
+  const { style } = telling;
+  const [first] = told;
+  const open = told.length > 1;
+  const known = new Set([
+    ...told.flatMap(({ parts }) =>
+      parts.flatMap(({ counts }) => counts.notices.map(({ text }) => text)),
+    ),
+    ...told.flatMap((each) => each.notices.map(({ text }) => text)),
+    ...notices,
+  ]);
+  const lines = [
+    style.strong(`${first?.record.name}${open ? ', no size chosen' : ''}`),
+    ...(open ? hanging('', 'Which size? Each follows; --size asks for one.').map(style.quiet) : []),
+    ...(first ? hanging('', gaugeLine(first, telling)).map(style.quiet) : []),
+    ...told.flatMap((each) => [
+      ...(open ? ['', style.heading(capital(sizeWords(each.record.pattern.chosen ?? '')))] : []),
+      ...sizeLines(each, telling),
+    ]),
     ...block('To know', [...known], telling),
   ];
   return `${lines

@@ -80,17 +80,40 @@ const dayLines = ({ days }: PaceForecast, style: Style): string[] => {
       ];
 };
 
-const noticeLines = ({ forecast, notices }: ToldPace, style: Style): string[] => {
-  const all = [...forecast.notices.map(({ text }) => text), ...notices];
-  return all.length === 0
+const noticeLines = (told: readonly ToldPace[], style: Style): string[] => {
+  const all = new Set(
+    told.flatMap(({ forecast, notices }) => [
+      ...forecast.notices.map(({ text }) => text),
+      ...notices,
+    ]),
+  );
+  return all.size === 0
     ? []
-    : [style.warning('To know'), ...all.flatMap((text) => hanging('  - ', inUnits(text, 'cm')))];
+    : [
+        style.warning('To know'),
+        ...[...all].flatMap((text) => hanging('  - ', inUnits(text, 'cm'))),
+      ];
 };
 
-/** When it is done as planned, for a reader at a terminal. */
-export const paceReport = (told: ToldPace, style: Style): string => {
+/** When it is done in each size: the day, the date that is wanted, and the hours that are left. */
+const eachSize = (told: readonly ToldPace[], style: Style): string[][] => [
+  [
+    style.strong(`${told[0]?.record.name}: from ${told[0]?.question.from} on, no size chosen`),
+    ...hanging('', 'Which size? Each as planned; all of one size: add --size.').map(style.quiet),
+  ],
+  ...told.map(({ record, forecast }) => [
+    style.heading(`Size ${record.pattern.chosen}`),
+    ...hanging('', forecast.sentence),
+    ...dateLines(forecast),
+    `Work left: ${ranged(forecast.hours)}.`,
+  ]),
+];
+
+/** When it is done as planned, for a reader at a terminal; in each size, where it is open. */
+export const paceReport = (all: readonly ToldPace[], style: Style): string => {
+  const told = all[0]!;
   const { record, question, forecast } = told;
-  const blocks = [
+  const one = [
     [style.strong(`${record.name}: from ${question.from} on, as planned`)],
     hanging('', forecast.sentence),
     dateLines(forecast),
@@ -98,7 +121,10 @@ export const paceReport = (told: ToldPace, style: Style): string => {
     milestoneLines(forecast, style),
     dayLines(forecast, style),
     criticalLines(forecast, style),
-    noticeLines(told, style),
+  ];
+  const blocks = [
+    ...(all.length > 1 ? eachSize(all, style) : one),
+    noticeLines(all, style),
     [
       style.quiet(
         `${forecast.draws} draws from seed ${forecast.seed}: the same file and day give the same bytes.`,

@@ -56,6 +56,9 @@ const hoursWords = (hours: number): string => `${Math.round(hours * 2) / 2} hour
 export const factsOf = (report: Report, telling: Telling): Fact[] => [
   ['Pattern', report.pattern],
   ...(report.size === null ? [] : [['Size knit', report.size] as const]),
+  ...(report.openSizes.length === 0
+    ? []
+    : [['Size knit', `not said: one of ${report.openSizes.join(', ')}`] as const]),
   ...report.yarns.map((yarn) => yarnFact(yarn, telling)),
   ...(report.usedG === null ? [] : [['Yarn used', used(report, telling)] as const]),
   ...(report.needleMm === null ? [] : [['Needle', `${report.needleMm} mm`] as const]),

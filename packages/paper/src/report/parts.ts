@@ -53,6 +53,7 @@ const measurementRow = (
 const FORECAST_FROM: Readonly<Record<Report['forecastFrom'], string>> = {
   kept: 'The forecast is the last that was kept before it was measured.',
   now: 'The forecast stands as of now.',
+  'no-size': 'Which size is knit has not been said: what was wanted and foretold hangs on it.',
   hindsight: 'No forecast was kept beforehand: this one knows what came of it already.',
 };
 

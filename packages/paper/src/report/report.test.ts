@@ -107,6 +107,23 @@ describe('what a report gathers', () => {
     expect(made(timed).hours).toBeCloseTo(minutes / 60, 12);
   });
 
+  test('PA60: without a size it says so, with all that does not hang on it', async () => {
+    const record = hayloft();
+    const whole = made(record);
+    delete record.pattern.chosen;
+    record.forecasts = [];
+    const open = made(record);
+    expect(open.size).toBeNull();
+    expect(open.openSizes).toEqual(record.pattern.sizes);
+    for (const each of open.rows) expect(each).toMatchObject({ wantedMm: null, forecast: null });
+    expect(open.rows.map(({ got }) => got)).toEqual(whole.rows.map(({ got }) => got));
+    expect(open.yarns).toEqual(whole.yarns);
+    expect(open.hours).toBe(whole.hours);
+    expect(open.gauge).toHaveLength(whole.gauge.length);
+    for (const text of Object.values(await said(open)))
+      expect(text).toContain(`not said: one of ${record.pattern.sizes.join(', ')}`);
+  });
+
   test('a record that no forecast can be asked of is refused with what is missing', () => {
     const empty = reportOf(emptyRecord({ id: 'x', name: 'New', kind: 'hat' }));
     expect(empty.ok).toBe(false);

@@ -8,7 +8,9 @@ import {
   type GarmentRecord,
   type GoingOut,
   goingOut,
+  inEachSize,
   isDoubt,
+  isSizeOpen,
   type Photo,
 } from '@dryflat/record';
 import { type CleanPicture, cleanPicture } from '@dryflat/record/photo';
@@ -57,6 +59,8 @@ export interface Report {
   readonly title: string;
   readonly pattern: string;
   readonly size: string | null;
+  /** Which it may be, where nobody has said: then nothing is wanted and nothing foretold. */
+  readonly openSizes: readonly string[];
   readonly needleMm: number | null;
   readonly stitch: string;
   readonly finishedOn: string | null;
@@ -65,8 +69,8 @@ export interface Report {
   readonly gauge: readonly ReportGauge[];
   readonly patternGauge: GarmentRecord['pattern']['gauge'] | null;
   readonly rows: readonly ReportRow[];
-  /** Kept before the garment was measured; made now; or made now, knowing what came of it. */
-  readonly forecastFrom: 'kept' | 'now' | 'hindsight';
+  /** None, as the size is open; kept before the garment was measured; made now; or made now, knowing what came of it. */
+  readonly forecastFrom: 'kept' | 'now' | 'hindsight' | 'no-size';
   /** States that something was measured in, in order. */
   readonly states: readonly GotState[];
   readonly yarns: readonly YarnUsed[];
@@ -115,17 +119,20 @@ const bodyOf = ({ wearer }: GarmentRecord): ReportBody => ({
 const rowsOf = (record: GarmentRecord, made: Forecast): Pick<Report, 'rows' | 'forecastFrom'> => {
   const kept = keptBefore(record);
   const measured = record.outcomes.some((each) => each.measured.length > 0);
+  const open = isSizeOpen(record.pattern);
   const rows = made.measurements.map((each): ReportRow => {
-    const foretold = kept.length === 0 ? each.states.dried : toldBefore(kept, each.id);
+    const now = open ? undefined : each.states.dried;
+    const foretold = kept.length === 0 ? now : toldBefore(kept, each.id);
     return {
       name: each.name,
       around: each.direction === 'width' && each.span === 'around',
-      wantedMm: each.targetMm,
+      wantedMm: open ? null : each.targetMm,
       forecast: foretold === undefined ? null : told(foretold),
       got: gotOf(record, each.id),
     };
   });
-  return { rows, forecastFrom: kept.length > 0 ? 'kept' : measured ? 'hindsight' : 'now' };
+  const from = open ? 'no-size' : measured ? 'hindsight' : 'now';
+  return { rows, forecastFrom: kept.length > 0 ? 'kept' : from };
 };
 
 const GOT_STATES: readonly GotState[] = ['asKnit', 'wet', 'pinned', 'dried', 'worn', 'rewashed'];
@@ -153,6 +160,7 @@ const asSaid = (full: Report, said: GoingOut['said']): Report => ({
   ...full,
   pattern: said(full.pattern),
   size: full.size === null ? null : said(full.size),
+  openSizes: full.openSizes.map(said),
   rows: full.rows.map((row) => ({ ...row, name: said(row.name) })),
   yarns: full.yarns.map((yarn) => ({
     ...yarn,
@@ -170,11 +178,13 @@ const ALSO_READ = /^(forecasts|finished)\b/;
 
 /**
  * Gathers the report of a garment. Body measurements and names of persons go in only where that is
- * ticked; else they are taken out of what the knitter wrote as well. Fails as `askForecast` does,
- * and with the faults of what else is read.
+ * ticked; else they are taken out of what the knitter wrote as well. Where the size is open it says so, and leaves out what hangs on it. Fails as
+ * `askForecast` does else, and with the faults of what else is read.
  */
 export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result<Report> => {
-  const asked = askForecast(record);
+  // Where the size is open, what hangs on it is left out; the rest is the same in every one.
+  const [first = record] = inEachSize(record);
+  const asked = askForecast(first);
   if (!asked.ok) return asked;
   const faults = faultsBesidePhotos(record).filter(
     (fault) => !isDoubt(fault) && ALSO_READ.test(fault.field),
@@ -188,6 +198,7 @@ export const reportOf = (record: GarmentRecord, given: ReportGiven = {}): Result
     title: name,
     pattern: record.pattern.name,
     size: record.pattern.chosen ?? null,
+    openSizes: isSizeOpen(record.pattern) ? record.pattern.sizes : [],
     needleMm: record.needleMm ?? null,
     stitch: record.stitch,
     finishedOn: record.finished?.on ?? null,

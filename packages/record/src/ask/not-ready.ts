@@ -55,6 +55,16 @@ const missingNumbers = ({ measurements }: Pattern, found: readonly Fault[]): Fau
 export const isSizeOpen = ({ sizes, chosen }: Pattern): boolean =>
   chosen === undefined && sizes.length > 1;
 
+/** The record as if a size of its pattern were the one that is knit. */
+export const inSize = (record: GarmentRecord, size: string): GarmentRecord => ({
+  ...record,
+  pattern: { ...record.pattern, chosen: size },
+});
+
+/** The record once for each size, in their order, where it is open; else as it is. */
+export const inEachSize = (record: GarmentRecord): readonly GarmentRecord[] =>
+  isSizeOpen(record.pattern) ? record.pattern.sizes.map((size) => inSize(record, size)) : [record];
+
 /** Which size it is, where the pattern has several and nobody has said. */
 export const sizeQuestion = (pattern: Pattern): Fault[] =>
   isSizeOpen(pattern)
