@@ -148,7 +148,8 @@ describe('routes', () => {
       };
     };
     const [once, twice] = [found(times(1)), found(times(2))];
-    expect(byId(twice).size).toBe(byId(once).size);
+    // A tape tells more of what is twice as large: no route is lost.
+    for (const id of byId(once).keys()) expect(byId(twice).has(id)).toBe(true);
     for (const [a, b] of pairs(once, twice)) {
       expect(b.chanceAllFit).toBe(a.chanceAllFit);
       // Curves of the outline are flattened within a fixed 0.05 mm: 1e-5 of an area.

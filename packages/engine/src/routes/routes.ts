@@ -14,6 +14,7 @@ import { openOtherPiece } from './open/other-piece.ts';
 import { openOwnNumbers } from './open/own-numbers.ts';
 import { openRipping } from './open/rip.ts';
 import { openOtherSizes } from './open/sizes.ts';
+import { worthwhile } from './open/worthwhile.ts';
 import { basesOf as paceBases } from './pace/bases.ts';
 import { ordered } from './price/compare.ts';
 import { type Supply, supplyOf } from './price/cost.ts';
@@ -28,16 +29,19 @@ const DEFAULT_SEED = 1;
 const DEFAULT_DRAWS = 10_000;
 
 const openAll = (bench: Bench, seed: number): Opened =>
-  together([
-    openDrying(bench),
-    openRipping(bench),
-    openAdding(bench),
-    openOtherPiece(bench),
-    openNeedles(bench, seed),
-    openOtherSizes(bench),
-    openOwnNumbers(bench),
-    openGiving(bench),
-  ]);
+  worthwhile(
+    bench,
+    together([
+      openDrying(bench),
+      openRipping(bench),
+      openAdding(bench),
+      openOtherPiece(bench),
+      openNeedles(bench, seed),
+      openOtherSizes(bench),
+      openOwnNumbers(bench),
+      openGiving(bench),
+    ]),
+  );
 
 interface PricedAll {
   readonly routes: readonly Priced[];

@@ -12,7 +12,16 @@ const reasons = (kind: GarmentKind, by: number): string => {
     { landmark: 'span', body: null, bodyFrom: null, kind: 'finished', min: mm(900), max: mm(1300) },
   ] as const;
   const pinTo = [{ measurement: 'span', value: mm(1000 * by) }];
-  const asked = { ...QUESTION.forecast, kind, measurements: [span], measured: [], wanted, pinTo };
+  const drying = 'pin' as const;
+  const asked = {
+    ...QUESTION.forecast,
+    kind,
+    drying,
+    measurements: [span],
+    measured: [],
+    wanted,
+    pinTo,
+  };
   const result = routes({ ...QUESTION, progress: [], forecast: asked }, { draws: 200 });
   if (!result.ok) throw new Error('it cannot be asked');
   return result.value.routes.find(({ id }) => id === 'schematic')!.reasons.join(' ');
