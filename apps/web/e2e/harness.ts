@@ -1,8 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect } from 'vitest';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import { atRest } from '../../../scripts/lib/at-rest.mjs';
 import { LAUNCH, PHONE } from './launch.ts';
 import { type Served, serveFolder } from './serve.ts';
@@ -66,6 +72,17 @@ export const benchHere = (): Omit<Bench, 'close'> => {
     made = await bench();
   });
   afterAll(() => made?.close());
+  // What a test opened goes on working while others run, if it is left open.
+  let before: readonly BrowserContext[] = [];
+  beforeEach(() => {
+    before = here().browser.contexts();
+  });
+  afterEach(async () => {
+    const opened = here()
+      .browser.contexts()
+      .filter((each) => !before.includes(each));
+    await Promise.all(opened.map((each) => each.close()));
+  });
   return {
     get address() {
       return here().address;

@@ -463,8 +463,30 @@ test('R22: without a size each is foretold with its chance and its numbers, and 
   }
   await goTo(page, 'Evidence');
   await page.getByRole('region', { name: 'Stitches over 10 cm' }).waitFor();
-  await goTo(page, 'Counts');
-  await page.getByText('No size is chosen.').waitFor();
+  // Each place answers as if it were the best one, and asks; any other is one choice away.
+  const asks = page.getByLabel('As if it were');
+  const answers = {
+    Counts: page.getByText(/^Cast on \d+ stitches/).first(),
+    Routes: page.getByRole('status').filter({ hasText: 'Working' }),
+    Mat: page.getByRole('region', { name: 'The plan is being worked out' }),
+    Pace: page.getByText(/^Work that is left: /),
+    Yarn: page.getByText(/^It lasts: /),
+  };
+  for (const [place, answer] of Object.entries(answers)) {
+    await goTo(page, place);
+    await asks.waitFor();
+    expect(await asks.textContent()).toMatch(/Size \d, all fits: .+%/);
+    await answer.waitFor();
+    expect(await page.getByText('No size is chosen').count()).toBe(0);
+  }
+  const day = page.locator('.pc-when');
+  await goTo(page, 'Pace');
+  const before = await day.textContent();
+  await asks.selectOption({ index: 6 });
+  await expect.poll(() => day.textContent()).not.toBe(before);
+  await goTo(page, 'Report');
+  await page.getByRole('heading', { level: 2, name: 'Which size?' }).waitFor();
+  await page.getByRole('heading', { name: 'The report' }).waitFor();
   await line.click();
   await page.getByRole('button', { name: 'Choose size 4', exact: true }).click();
   await page.getByText('Size 4: all that is wanted fits').waitFor();

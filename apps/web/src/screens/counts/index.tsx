@@ -2,6 +2,7 @@ import { Button } from '../../kit/index.ts';
 import { useForecast } from '../../worker/index.ts';
 import { BrokenForecast, NotYet, Working } from '../forecast/not-yet.tsx';
 import './counts.css';
+import { useSizeAsked } from '../forecast/size-asked.tsx';
 import { GaugeCard } from './gauge-card.tsx';
 import { myPitch } from './my-pitch.ts';
 import { OwnTextsCard } from './own-texts-card.tsx';
@@ -12,16 +13,19 @@ import { useCounts } from './use-counts.ts';
 
 /** The garment in stitches and rows at the knitter's own gauge, and the pattern's counts beside them. */
 const Screen = () => {
-  const { forecast, faults, broken } = useForecast();
+  const { faults, broken } = useForecast();
+  const { forecast, question } = useSizeAsked();
   const [state, setState] = useAsideChoice('state', ['dried', 'asKnit'], 'dried');
   const now = useCounts(forecast, state);
   const failed = broken ?? now.broken;
   if (failed !== null) return <BrokenForecast message={failed} />;
-  if (forecast === null) return faults.length > 0 ? <NotYet faults={faults} /> : <Working />;
+  if (forecast === null)
+    return faults.length > 0 && question === null ? <NotYet faults={faults} /> : <Working />;
   const { gauge } = forecast;
   const pieces = now.pieces ?? [];
   return (
     <>
+      {question}
       <GaugeCard gauge={gauge} state={state} onState={setState} />
       {now.pieces === null && <Working />}
       {pieces.length > 0 && (

@@ -12,6 +12,7 @@ import {
   useLengths,
 } from '../../kit/index.ts';
 import { useGarment, useView } from '../../store/index.ts';
+import { useSizeAsked } from '../forecast/size-asked.tsx';
 import { PhotoSection } from '../photos/index.tsx';
 import { StartPinning } from '../pinning/start-pinning.tsx';
 import { AtHandForm } from './at-hand.tsx';
@@ -31,7 +32,8 @@ import { type Mat, type Planning, useMat } from './use-mat.ts';
 
 /** A piece on its mat: which pins where, in which order, and what it will not do. */
 const Screen = () => {
-  const { record, change, readOnly } = useGarment();
+  const { change, readOnly } = useGarment();
+  const { record, question } = useSizeAsked();
   const [choices, choose] = useMatChoices(record.id);
   const { piece, gentle } = choices;
   const { stock = USUAL_STOCK, mat: board = USUAL_MAT, sewn = false } = record.plan;
@@ -50,6 +52,7 @@ const Screen = () => {
   return (
     <>
       {underWay && start}
+      {question}
       <Card title="On the mat">
         {names.length > 1 && (
           <ChoiceChips

@@ -1,5 +1,5 @@
 import { planFrom } from '@dryflat/record/routes';
-import { useGarment } from '../../store/index.ts';
+import { useSizeAsked } from '../forecast/size-asked.tsx';
 import { today } from '../result/today.ts';
 import { AnswerCard } from './answer-card.tsx';
 import { DateCard } from './date-card.tsx';
@@ -14,13 +14,14 @@ import { YarnCard } from './yarn-card.tsx';
 
 /** When it is done: the days that are left, the hours in them, and the hand that fills these. */
 const Screen = () => {
-  const at = usePaceForecast();
-  const { record } = useGarment();
+  const { record, question } = useSizeAsked();
+  const at = usePaceForecast(record);
   const from = planFrom(record, today());
   const { forecast } = at;
   const open = forecast !== null && !isDone(forecast);
   return (
     <>
+      {question}
       <AnswerCard at={at} />
       {open && <DateCard date={forecast.date} from={from} />}
       <HoursCard />

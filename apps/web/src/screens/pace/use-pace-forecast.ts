@@ -1,4 +1,5 @@
 import type { PaceForecast } from '@dryflat/engine/routes';
+import type { GarmentRecord } from '@dryflat/record';
 import { type Asked, type Taking, useRoutesWorker } from '../result/use-routes-worker.ts';
 
 export interface PaceNow extends Asked {
@@ -14,5 +15,5 @@ const PACE: Taking<PaceNow> = {
     answer.kind === 'pace' ? { ...was, pending: false, forecast: answer.forecast } : was,
 };
 
-/** When the open garment is done. */
-export const usePaceForecast = (): PaceNow => useRoutesWorker(PACE);
+/** When a garment is done. */
+export const usePaceForecast = (record: GarmentRecord): PaceNow => useRoutesWorker(PACE, record);

@@ -3,9 +3,11 @@ import { useMemo } from 'react';
 import { Button, Card, ChoiceChips, toast } from '../../kit/index.ts';
 import { useSaveFile, useTellHalfTyped } from '../../shell/save-file.ts';
 import { useGarment, useView } from '../../store/index.ts';
+import { useForecast } from '../../worker/index.ts';
 import type { PaperQuestion } from '../../worker/paper/index.ts';
 import { copyText } from '../counts/copy-text.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
+import { WhichSize } from '../forecast/which-size.tsx';
 import { PagesCard } from '../paper/pages-card.tsx';
 import '../paper/paper.css';
 import { usePaperChoices } from '../paper/paper-choices.ts';
@@ -24,6 +26,7 @@ const withChosen = (record: GarmentRecord): GarmentRecord => {
 /** One page for the designer or for oneself: written, looked at, saved. */
 const Screen = () => {
   const { record } = useGarment();
+  const { sizes } = useForecast();
   const { units, words } = useView();
   const [{ paper }, choose] = usePaperChoices(record.id);
   const question = useMemo<PaperQuestion>(
@@ -51,6 +54,7 @@ const Screen = () => {
   };
   return (
     <>
+      {sizes && <WhichSize each={sizes} />}
       <ToldCard />
       <GoesInCard />
       <div className="rp-paper">

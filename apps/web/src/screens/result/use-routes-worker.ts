@@ -1,6 +1,6 @@
 import type { Fault } from '@dryflat/engine/units';
+import type { GarmentRecord } from '@dryflat/record';
 import { useEffect, useRef, useState } from 'react';
-import { useGarment } from '../../store/index.ts';
 import { type Asker, asker } from '../../worker/asker.ts';
 import {
   makeRoutesWorker,
@@ -43,11 +43,8 @@ export const taken = <S extends Asked>(
 /** Typing pauses this long before it is worked out again, ms. Chosen by feel, no source. */
 const PAUSE = 300;
 
-/**
- * Keeps an answer about the open garment up to date, in a worker. `taking` has to stay the same object.
- */
-export const useRoutesWorker = <S extends Asked>(taking: Taking<S>): S => {
-  const { record } = useGarment();
+/** Keeps an answer about a garment up to date, in a worker. `taking` has to stay the same object. */
+export const useRoutesWorker = <S extends Asked>(taking: Taking<S>, record: GarmentRecord): S => {
   const [now, setNow] = useState(taking.start);
   const asks = useRef<Asker<RoutesAsk> | null>(null);
   useEffect(() => {

@@ -4,6 +4,7 @@ import { Card } from '../../kit/index.ts';
 import { garmentHash } from '../../shell/hash.ts';
 import { useGarment, useView } from '../../store/index.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
+import { useSizeAsked } from '../forecast/size-asked.tsx';
 import { assumedOf } from '../result/assumed.ts';
 import { useSentences } from '../result/craft-sentence.ts';
 import { MendList } from '../result/mend-list.tsx';
@@ -22,13 +23,14 @@ import { inYarnUnit } from './yarn-words.ts';
 
 /** What to do now: every way out on the same luck, with what it gives and costs. */
 const Screen = () => {
-  const now = useRoutes();
-  const { record } = useGarment();
+  const { record, question } = useSizeAsked();
+  const now = useRoutes(record);
   const { result, faults } = now;
   if (now.broken !== null) return <BrokenForecast message={now.broken} />;
   if (faults.length > 0)
     return (
       <>
+        {question}
         <Card title="No routes yet">
           <MendList id={record.id} faults={faults} />
         </Card>
@@ -37,6 +39,7 @@ const Screen = () => {
     );
   return (
     <>
+      {question}
       <Routes now={now} />
       <WeightsCard />
       {result && <Around now={now} result={result} />}

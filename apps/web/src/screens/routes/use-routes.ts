@@ -1,4 +1,5 @@
 import type { Route, RoutesResult, SizeAtNeedle } from '@dryflat/engine/routes';
+import type { GarmentRecord } from '@dryflat/record';
 import {
   type Asked,
   type Good,
@@ -29,5 +30,5 @@ export const ROUTES: Taking<RoutesNow> = {
   good,
 };
 
-/** The routes of the open garment. */
-export const useRoutes = (): RoutesNow => useRoutesWorker(ROUTES);
+/** The routes of a garment. */
+export const useRoutes = (record: GarmentRecord): RoutesNow => useRoutesWorker(ROUTES, record);

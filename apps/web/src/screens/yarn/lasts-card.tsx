@@ -1,8 +1,9 @@
 import type { SkeinPlan } from '@dryflat/engine/routes';
 import { useEffect, useRef } from 'react';
 import { announce, Card, Disclosure, Notice, SectionFaults } from '../../kit/index.ts';
-import { useGarment, useView } from '../../store/index.ts';
+import { useView } from '../../store/index.ts';
 import { BrokenForecast } from '../forecast/not-yet.tsx';
+import { useSizeAsked } from '../forecast/size-asked.tsx';
 import { BasisList } from '../result/basis-list.tsx';
 import { ChanceBar } from '../result/chance-bar.tsx';
 import { chancePercent, chanceWords } from '../result/chance-words.ts';
@@ -14,20 +15,23 @@ import { useYarnLasts, type YarnNow } from './use-yarn-lasts.ts';
 
 /** Whether the yarn lasts, what will be over, and what to buy. */
 export const LastsCard = () => {
-  const { record } = useGarment();
-  const at = useYarnLasts();
+  const { record, question } = useSizeAsked();
+  const at = useYarnLasts(record);
   const { advice, pending, faults, broken } = at;
   return (
-    <Card title="Will it last?">
-      {broken !== null && <BrokenForecast message={broken} />}
-      <MendList id={record.id} faults={faults} />
-      <SectionFaults prefix="left" />
-      {advice && <Advice at={at} advice={advice} />}
-      {advice === null && pending && <p role="status">Working it out…</p>}
-      {advice === null && !pending && faults.length === 0 && broken === null && (
-        <p>Put in the skeins that you have, or weigh what is left, and this tells.</p>
-      )}
-    </Card>
+    <>
+      {question}
+      <Card title="Will it last?">
+        {broken !== null && <BrokenForecast message={broken} />}
+        <MendList id={record.id} faults={faults} />
+        <SectionFaults prefix="left" />
+        {advice && <Advice at={at} advice={advice} />}
+        {advice === null && pending && <p role="status">Working it out…</p>}
+        {advice === null && !pending && faults.length === 0 && broken === null && (
+          <p>Put in the skeins that you have, or weigh what is left, and this tells.</p>
+        )}
+      </Card>
+    </>
   );
 };
 

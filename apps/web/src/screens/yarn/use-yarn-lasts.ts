@@ -1,4 +1,5 @@
 import type { SkeinPlan } from '@dryflat/engine/routes';
+import type { GarmentRecord } from '@dryflat/record';
 import {
   type Asked,
   type Good,
@@ -22,5 +23,5 @@ const YARN: Taking<YarnNow> = {
       : was,
 };
 
-/** Whether the yarn of the open garment lasts. */
-export const useYarnLasts = (): YarnNow => useRoutesWorker(YARN);
+/** Whether the yarn of a garment lasts. */
+export const useYarnLasts = (record: GarmentRecord): YarnNow => useRoutesWorker(YARN, record);
