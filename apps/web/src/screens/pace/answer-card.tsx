@@ -47,7 +47,7 @@ const workWords = ({ hours }: PaceForecast): string =>
   `Work that is left: ${hoursRange(hours)} at your hands, drying not counted.`;
 
 /** Notices that are shown beside what they are about. */
-const ELSEWHERE = /^(rest|past-date|order-)/;
+const ELSEWHERE = /^(rest|past-date|order-|yarn-)/;
 
 const Answer = ({ forecast, pending }: { forecast: PaceForecast; pending: boolean }) => {
   const { record } = useGarment();

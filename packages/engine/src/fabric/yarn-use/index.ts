@@ -1,4 +1,5 @@
 export { type SkeinOptions, skeinAdvice } from './advice.ts';
+export { MOST_SHORT } from './assumptions.ts';
 export { type YarnDrawer, yarnDrawer, yarnDraws } from './draws.ts';
 export { heldDraws, yarnHeld } from './held.ts';
 export { yarnNeeded } from './needed.ts';

@@ -49,6 +49,11 @@ export const contradictedYarn = ({ plan, planned, pace }: SaidOfYarn): string[] 
     planned.yarnM.left !== null && differ(held.metres.p50, planned.yarnM.left.p50),
     `${held.metres.p50} m are at hand, by the route ${planned.yarnM.left?.p50}`,
   );
+  const said = pace.notices.some(({ code }) => code === 'yarn-short');
+  wrong(
+    planned.chanceOfYarn !== null && said !== chanceShort >= SHORT,
+    `it runs out with ${chanceShort}, and the pace says ${said ? 'so' : 'nothing'}`,
+  );
   if (pace.yarn !== null) {
     wrong(
       differ(pace.yarn.chanceShort, chanceShort),

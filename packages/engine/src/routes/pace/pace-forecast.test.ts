@@ -96,8 +96,11 @@ test('PC13: enough yarn needs no day to ask by; a slow shop may be too late; ask
   } as const;
   const { yarn: advice, notices } = forecast({ yarn });
   expect(advice!.tooLate).toBe(false);
-  expect(notices.map(({ code }) => code)).toContain('order-by');
+  expect(notices.map(({ code }) => code)).toEqual(
+    expect.arrayContaining(['yarn-short', 'order-by']),
+  );
   const enough = { ...yarn, heldOverNeeded: { median: 2, logSd: 0.1 } };
+  expect(forecast({ yarn: enough }).notices.map(({ code }) => code)).not.toContain('yarn-short');
   expect(forecast({ yarn: enough }).yarn).toMatchObject({
     lastOrderDay: null,
     tooLate: false,

@@ -1,3 +1,4 @@
+import { MOST_SHORT } from '../../fabric/index.ts';
 import { wholePercent } from '../../stats/index.ts';
 import { restCaution } from './rest.ts';
 import type { CriticalStep, DateAdvice, PaceForecast, PaceQuestion, YarnAdvice } from './types.ts';
@@ -97,6 +98,11 @@ export const noticesOf = (
       never > 0.005,
       'never',
       `The chance that it takes over three years is ${percent(never)}.`,
+    ),
+    ...noticeIf(
+      yarn !== null && yarn.chanceShort >= MOST_SHORT,
+      'yarn-short',
+      `The chance that the yarn at hand runs out before all is knit is ${percent(yarn?.chanceShort ?? 0)}.`,
     ),
     ...orderWords(yarn),
     ...noticeIf(caution !== null, 'rest', caution ?? ''),

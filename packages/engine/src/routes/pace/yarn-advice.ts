@@ -1,12 +1,10 @@
+import { MOST_SHORT } from '../../fabric/index.ts';
 import { quantilesInPlace } from '../../stats/index.ts';
 import { HORIZON_DAYS } from './assumptions.ts';
 import { type Course, type Run, runCourse } from './course.ts';
 import { isoDay } from './iso-day.ts';
 import type { YarnAdvice } from './types.ts';
 import type { Agenda } from './week.ts';
-
-/** Chance of standing still for want of yarn that the last day to ask for it leaves. */
-const STILL = 0.05;
 
 const cap = (day: number): number => Math.min(day, HORIZON_DAYS);
 
@@ -27,11 +25,11 @@ export const yarnAdvice = (
   const free = runCourse(course, agenda, 'yarn');
   // Days on which asking is just in time; Infinity where it never runs out.
   const inTime = run.ranOut.map((day, i) => day - Math.ceil(gate.shopDays[i]!)).sort();
-  const last = inTime[Math.floor(STILL * inTime.length)]!;
+  const last = inTime[Math.floor(MOST_SHORT * inTime.length)]!;
   const waits = run.done.map((day, i) => cap(day) - cap(free.done[i]!));
   const [p5, p50, p95] = quantilesInPlace(waits, [0.05, 0.5, 0.95]);
   const short = told ?? gate.share.reduce((sum, share) => sum + (share < 1 ? 1 : 0), 0) / course.n;
-  const isAsked = Number.isFinite(last) && short >= STILL;
+  const isAsked = Number.isFinite(last) && short >= MOST_SHORT;
   return {
     chanceShort: short,
     lastOrderDay: isAsked ? isoDay(first + last) : null,
