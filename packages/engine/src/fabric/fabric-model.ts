@@ -19,8 +19,11 @@ export interface FabricQuestion extends FabricKind {
   readonly specimens: readonly Specimen[];
 }
 
-/** A change between states in one direction: `dried` over as knit, `wet` and `rewashed` over dried. */
-export type GrowthTerm = `${'dried' | 'wet' | 'rewashed'} ${Direction}`;
+/** A change between states: `dried` over as knit, `wet` and `rewashed` over dried. */
+export type Change = 'dried' | 'wet' | 'rewashed';
+
+/** The same in one direction. */
+export type GrowthTerm = `${Change} ${Direction}`;
 
 /** An observation with the basis it came from. */
 export interface Evidence extends Observation {

@@ -26,7 +26,7 @@ type Both = Readonly<Record<Direction, Affine>>;
 const both = (of: (d: Direction) => Affine): Both => ({ width: of('width'), length: of('length') });
 
 /** A change that a tape on the garment has shown to be none of the usual: any that wool can do. Assumption. */
-const SHOWN_SD = 0.15;
+export const SHOWN_SD = 0.15;
 
 /**
  * Build the model and take in every specimen. `shown`: changes whose usual size the garment itself has

@@ -137,4 +137,12 @@ const overruledNotices = ({ model, overruled }: Known): Notice[] => [
       text: `The ${direction} changed ${CHANGE[state]} by more than is usual for this yarn. What was measured is taken, and what lies ahead is less sure for it.`,
     };
   }),
+  ...[...overruled.parts].map((term) => {
+    const [part = '', state = '', direction = ''] = term.split(' ');
+    const [here, there] = part === 'body' ? ['body', 'sleeves'] : ['sleeves', 'body'];
+    return {
+      code: 'tape-against-growth',
+      text: `The ${direction} of the ${here} changed ${CHANGE[state]} by more than is usual for this yarn. What was measured is taken there; of the ${there} no more than the usual change is: measure them too.`,
+    };
+  }),
 ];

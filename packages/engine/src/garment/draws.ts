@@ -1,4 +1,4 @@
-import type { Kept } from '../fabric/index.ts';
+import type { Change, Kept } from '../fabric/index.ts';
 import {
   type Affine,
   cholesky,
@@ -20,6 +20,8 @@ export interface Draws {
   readonly driedOverAsKnit: ByDirection;
   readonly wetOverDried: ByDirection;
   readonly rewashedOverDried: ByDirection;
+  /** What the part of each measurement changes beside the fabric; empty where nothing has shown it. */
+  readonly own: readonly Readonly<Partial<Record<Change, Float64Array>>>[];
   /** Share of a pinned stretch that stays, 0 to 1. */
   readonly kept: Float64Array;
   /** Standard normal that says how far this fabric gives more or less than its data row. */
@@ -58,6 +60,9 @@ export const drawAll = (
     length: index(table.length),
   });
   const growth = [fabric.driedOverAsKnit, fabric.wetOverDried, fabric.rewashedOverDried].map(pair);
+  const own = measurements.map((m) =>
+    Object.entries(m.own).map(([k, form]) => [k, index(form)] as const),
+  );
   const source = randomSource(options.seed);
   const columns = sampleJoint(post, forms, options.n, source, options.further);
   const both = (at: { width: number; length: number } | undefined): ByDirection => ({
@@ -72,6 +77,7 @@ export const drawAll = (
     driedOverAsKnit: both(growth[0]),
     wetOverDried: both(growth[1]),
     rewashedOverDried: both(growth[2]),
+    own: own.map((all) => Object.fromEntries(all.map(([k, at]) => [k, columns[at]!]))),
     kept: fill(options.n, () => share(source.uniform())),
     give: fill(options.n, source.normal),
     further: columns.slice(forms.length),

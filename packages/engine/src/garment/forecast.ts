@@ -63,7 +63,7 @@ const measurementForecast = (
   k: number,
 ): MeasurementForecast => {
   const passage = known.passages[k]!;
-  const dried = logIn(known.model.fabric, m.asKnit, m.wanted, 'dried');
+  const dried = logIn(known.model.fabric, m.asKnit, m, 'dried');
   return {
     id: m.wanted.id,
     name: m.wanted.name,
@@ -94,7 +94,7 @@ const statesOf = (
 ): Record<ForecastState, Range> => {
   const passage = known.passages[k]!;
   const closed = (state: 'asKnit' | 'wet' | 'dried' | 'rewashed'): Range =>
-    logNormalRange(known.post, logIn(known.model.fabric, m.asKnit, m.wanted, state));
+    logNormalRange(known.post, logIn(known.model.fabric, m.asKnit, m, state));
   const drawn = (state: ForecastState): Range =>
     rangeOf(lengthsIn(draws, draws.asKnit[k]!, passage, state));
   const dried = passage.pinnedTo === null ? closed('dried') : drawn('dried');

@@ -42,7 +42,7 @@ const learnWith = (question: ForecastQuestion, overruled: Overruled): Known => {
   const kept = keptShare(question, question.specimens);
   const rest = posterior(model.fabric.unknowns.count, model.evidence);
   const restMm = model.measurements.map((m) =>
-    Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m.wanted, 'dried'))),
+    Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m, 'dried'))),
   );
   const { chosen } = question;
   const hung = passagesOf(question, model)(restMm, { width: chosen, length: chosen });

@@ -115,6 +115,15 @@ export const LANDMARKS_OF: Readonly<Record<GarmentKind, readonly string[]>> = {
   other: ['width', 'length'],
 };
 
+/** Parts of a garment that are knit and handled each by itself. */
+export type PartName = 'body' | 'sleeve';
+
+const SLEEVE_LANDMARKS: ReadonlySet<string> = new Set(SLEEVES);
+
+/** The part that a landmark is measured on. */
+export const partOf = (landmark: string): PartName =>
+  SLEEVE_LANDMARKS.has(landmark) ? 'sleeve' : 'body';
+
 const byId = new Map(LANDMARKS.map((each) => [each.id, each]));
 
 /** The landmark of that id, or null for one that the knitter made up. */

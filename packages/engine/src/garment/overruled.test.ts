@@ -71,4 +71,18 @@ describe('what is measured in a state is that state’s number', () => {
     for (const id of ['sleeve-length', 'body-length'])
       expect(Math.abs(of(id).dried.p50Mm - plain.of(id).dried.p50Mm)).toBeLessThan(1.5);
   });
+
+  it('F25: what one part grew by is no fabric: the other grows as is usual, until it has grown too', () => {
+    const body = [tape('body-length', 'dried', 580), tape('body-length', 'rewashed', 630)];
+    const grew = (id: string, measured: readonly MeasuredOnGarment[]) => {
+      const { dried, rewashed } = told(measured).of(id);
+      return rewashed.p50Mm / dried.p50Mm;
+    };
+    expect(grew('sleeve-length', body)).toBeCloseTo(grew('sleeve-length', []), 2);
+    // 580 to 630 is 1.086, of all that is measured on the body.
+    expect(grew('armhole-depth', body)).toBeGreaterThan(1.07);
+    const sleeve = [tape('sleeve-length', 'dried', 440), tape('sleeve-length', 'rewashed', 478)];
+    expect(grew('sleeve-length', [...body, ...sleeve])).toBeGreaterThan(1.05);
+    expect(told(body).codes).toContain('tape-against-growth');
+  });
 });

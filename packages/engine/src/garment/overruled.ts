@@ -1,6 +1,7 @@
 import type { Evidence, GrowthTerm } from '../fabric/index.ts';
 import { againstTheRest, type Posterior, squaredDistance } from '../stats/index.ts';
-import type { Overruled, SizedMeasurement } from './size-model.ts';
+import { type PartName, partOf } from './landmarks.ts';
+import type { Overruled, PartGrowth, SizedMeasurement } from './size-model.ts';
 
 /** States at rest in the order of a life, and the changes that lead to each from as knit. */
 const STATES = ['asKnit', 'dried', 'wet', 'rewashed'] as const;
@@ -65,9 +66,22 @@ const contradictedGrowth = (
   });
 };
 
+/** True where the garment has another part, of which nobody measured that change. */
+const isAlone = (
+  measurements: readonly SizedMeasurement[],
+  part: PartName,
+  term: GrowthTerm,
+): boolean => {
+  const others = measurements.filter(({ wanted }) => partOf(wanted.landmark) !== part);
+  const isTaped = ({ wanted, measured }: SizedMeasurement): boolean =>
+    measured.some(({ state }) => `${state} ${wanted.direction}` === term);
+  return others.length > 0 && !others.some(isTaped);
+};
+
 /**
  * What the tape on a garment contradicts so far that it is not believed any longer: first what count,
- * gauge or pattern say of a length, then the usual change between two states in which it was measured.
+ * gauge or pattern say of a length, then the usual change between two states in which it was measured: of its
+ * part alone where the other was not measured, for what one piece does is no fabric.
  * What is measured in a state is that state's number, give or take the tape. Null where nothing is added
  * to what is overruled already.
  */
@@ -80,13 +94,21 @@ export const overruledBy = (
   const byId = new Map(evidence.map((each) => [each.basis.id, each]));
   const lengths = new Set(so.lengths);
   const growth = new Set(so.growth);
+  const parts = new Set<PartGrowth>(so.parts);
   for (const m of measurements) {
     const tapes = tapesOf(m, byId);
     if (tapes.length === 0) continue;
     if (!so.lengths.has(m.wanted.id) && contradictsLength(post, tapes)) lengths.add(m.wanted.id);
-    else for (const term of contradictedGrowth(post, m, tapes)) growth.add(term);
+    else
+      for (const term of contradictedGrowth(post, m, tapes)) {
+        const part = partOf(m.wanted.landmark);
+        if (so.growth.has(term) || isAlone(measurements, part, term)) parts.add(`${part} ${term}`);
+        else growth.add(term);
+      }
   }
-  return lengths.size > so.lengths.size || growth.size > so.growth.size
-    ? { lengths, growth }
+  return lengths.size > so.lengths.size ||
+    growth.size > so.growth.size ||
+    parts.size > so.parts.size
+    ? { lengths, growth, parts }
     : null;
 };

@@ -36,6 +36,7 @@ export const passagesOf = (question: ForecastQuestion, model: SizeModel) => {
   return (driedMm: readonly (number | null)[], size: SizeOf): Passages => {
     const hang = hangs(question, model, driedMm, give.length);
     const passages = model.measurements.map((m, k) => ({
+      at: k,
       ...fixed[k]!,
       pinnedTo: pinnedTo(question, m, size),
       hang: hang.strains[k] ?? 0,

@@ -19,7 +19,7 @@ export const plannedEvidence = (
   model.measurements.flatMap((m, k) => {
     const passage = passages[k]!;
     const set = setShift(model, m, passage, kept, rest);
-    const form = logIn(model.fabric, m.asKnit, m.wanted, 'dried');
+    const form = logIn(model.fabric, m.asKnit, m, 'dried');
     return m.measured.flatMap((measured) => {
       if (measured.state === 'dried' && question.drying === 'pin')
         return [tapeEvidence(m, measured, form, set.mean, set.sd)];
@@ -41,7 +41,7 @@ const setShift = (
   rest: Posterior,
 ): { mean: number; sd: number } => {
   if (passage.pinnedTo === null) return { mean: 0, sd: 0 };
-  const wet = Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m.wanted, 'wet')));
+  const wet = Math.exp(meanOf(rest, logIn(model.fabric, m.asKnit, m, 'wet')));
   const stretch = Math.min(Math.max(passage.pinnedTo / wet - 1, 0), passage.pinLimit);
   const share = unitMean(kept.density);
   return {

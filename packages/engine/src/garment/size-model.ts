@@ -1,12 +1,15 @@
 import {
+  type Change,
   type Evidence,
   type FabricModel,
   fabricModel,
   type GrowthTerm,
   garmentTapeSd,
+  SHOWN_SD,
 } from '../fabric/index.ts';
 import { type Affine, add, constant, scale } from '../stats/index.ts';
 import type { ForecastQuestion, MeasuredOnGarment, MeasurementWanted } from './forecast-types.ts';
+import { type PartName, partOf } from './landmarks.ts';
 
 /**
  * The measurements of one garment as unknowns beside those of its fabric, in logarithms of
@@ -19,6 +22,8 @@ export interface SizedMeasurement {
   readonly asKnit: Affine;
   /** The same in a garment begun afresh: shares the gauge, but nothing of the piece that exists. */
   readonly afresh: Affine;
+  /** What its part alone changes beside the fabric, where a tape has shown that it does. */
+  readonly own: Readonly<Partial<Record<Change, Affine>>>;
   readonly targetMm: number | null;
   readonly measured: readonly MeasuredOnGarment[];
 }
@@ -46,16 +51,30 @@ export interface Overruled {
   /** Ids of measurements of which count, gauge and pattern do not speak any more. */
   readonly lengths: ReadonlySet<string>;
   readonly growth: ReadonlySet<GrowthTerm>;
+  /** Changes of one part of which the usual size is not believed; the other changes as is usual. */
+  readonly parts: ReadonlySet<PartGrowth>;
 }
 
-export const NOTHING_OVERRULED: Overruled = { lengths: new Set(), growth: new Set() };
+export type PartGrowth = `${PartName} ${GrowthTerm}`;
+
+export const NOTHING_OVERRULED: Overruled = {
+  lengths: new Set(),
+  growth: new Set(),
+  parts: new Set(),
+};
 
 export const sizeModel = (
   question: ForecastQuestion,
   overruled: Overruled = NOTHING_OVERRULED,
 ): SizeModel => {
   const fabric = fabricModel(question, overruled.growth);
-  const measurements = question.measurements.flatMap((m) => sized(question, fabric, m, overruled));
+  const parts = [...overruled.parts].map(
+    (each) => [each, fabric.unknowns.fresh(0, SHOWN_SD)] as const,
+  );
+  const own = new Map<PartGrowth, Affine>(parts);
+  const measurements = question.measurements.flatMap((m) =>
+    sized(question, fabric, m, overruled, own),
+  );
   const measured = measurements.flatMap((m) => restEvidence(question, fabric, m));
   return { fabric, measurements, evidence: [...fabric.evidence, ...measured] };
 };
@@ -65,6 +84,7 @@ const sized = (
   fabric: FabricModel,
   wanted: MeasurementWanted,
   overruled: Overruled,
+  partGrowth: ReadonlyMap<PartGrowth, Affine>,
 ): SizedMeasurement[] => {
   const targetMm = wanted.values[question.chosen] ?? null;
   const count = wanted.counts[question.chosen] ?? null;
@@ -78,7 +98,13 @@ const sized = (
   const there = knitLog(fabric, wanted) ?? start;
   const asKnit = one(there, overruled.lengths.has(wanted.id) ? OVERRULED_SD : sd);
   const begun = measured.length > 0 || there !== start;
-  return [{ wanted, asKnit, afresh: begun ? one(start, sd) : asKnit, targetMm, measured }];
+  const own = Object.fromEntries(
+    (['dried', 'wet', 'rewashed'] as const).flatMap((change) => {
+      const form = partGrowth.get(`${partOf(wanted.landmark)} ${change} ${wanted.direction}`);
+      return form === undefined ? [] : [[change, form] as const];
+    }),
+  );
+  return [{ wanted, asKnit, afresh: begun ? one(start, sd) : asKnit, own, targetMm, measured }];
 };
 
 const spread = (question: ForecastQuestion, wanted: MeasurementWanted): number =>
@@ -110,14 +136,19 @@ const baseLog = (
 export const logIn = (
   fabric: FabricModel,
   size: Affine,
-  wanted: MeasurementWanted,
+  { wanted: { direction: d }, own }: Pick<SizedMeasurement, 'wanted' | 'own'>,
   state: 'asKnit' | 'wet' | 'dried' | 'rewashed',
 ): Affine => {
-  const d = wanted.direction;
   if (state === 'asKnit') return size;
-  const dried = add(size, fabric.driedOverAsKnit[d]);
+  const changed = (from: Affine, change: Change, usual: Affine) =>
+    add(from, usual, ...(own[change] === undefined ? [] : [own[change]]));
+  const dried = changed(size, 'dried', fabric.driedOverAsKnit[d]);
   if (state === 'dried') return dried;
-  return add(dried, state === 'wet' ? fabric.wetOverDried[d] : fabric.rewashedOverDried[d]);
+  return changed(
+    dried,
+    state,
+    (state === 'wet' ? fabric.wetOverDried : fabric.rewashedOverDried)[d],
+  );
 };
 
 /** States whose rest length is linear in the unknowns whatever the plan. */
@@ -133,7 +164,7 @@ const restEvidence = (
       ALWAYS_REST.has(measured.state) || (measured.state === 'dried' && question.drying === 'lay');
     if (!rest) return [];
     const state = measured.state as 'asKnit' | 'wet' | 'dried' | 'rewashed';
-    return [tapeEvidence(m, measured, logIn(fabric, m.asKnit, m.wanted, state), 0, 0)];
+    return [tapeEvidence(m, measured, logIn(fabric, m.asKnit, m, state), 0, 0)];
   });
 
 /** A tape reading of the garment: log value = form + shift, with the tape's error and `extraSd`. */

@@ -3,6 +3,8 @@ import type { Draws } from './draws.ts';
 
 /** How one measurement passes through the states. */
 export interface Passage {
+  /** Index of the measurement. */
+  readonly at: number;
   readonly direction: 'width' | 'length';
   /** Length that it is pinned to; null where it dries without pins. */
   readonly pinnedTo: number | null;
@@ -32,9 +34,13 @@ export const lengthsIn = (
   state: ForecastState,
 ): Float64Array => {
   const out = new Float64Array(draws.n);
-  const growth = draws.driedOverAsKnit[passage.direction];
-  const over = state === 'rewashed' ? draws.rewashedOverDried : draws.wetOverDried;
-  const ratio = over[passage.direction];
+  const { direction, at } = passage;
+  const own = draws.own[at]!;
+  const growth = plus(draws.driedOverAsKnit[direction], own.dried);
+  const ratio =
+    state === 'rewashed'
+      ? plus(draws.rewashedOverDried[direction], own.rewashed)
+      : plus(draws.wetOverDried[direction], own.wet);
   for (let i = 0; i < draws.n; i++) {
     const knit = logAsKnit[i]!;
     if (state === 'asKnit') out[i] = Math.exp(knit);
@@ -49,6 +55,9 @@ export const lengthsIn = (
   }
   return out;
 };
+
+const plus = (a: Float64Array, b: Float64Array | undefined): Float64Array =>
+  b === undefined ? a : a.map((value, i) => value + b[i]!);
 
 /** Share of length that pinning leaves behind in draw i. */
 const gained = (draws: Draws, passage: Passage, i: number, logWet: number): number => {

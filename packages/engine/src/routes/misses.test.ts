@@ -2,7 +2,9 @@ import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { draws } from '../../../../scripts/lib/draws.mjs';
 import { forecast } from '../garment/index.ts';
+import { mm } from '../units/index.ts';
 import { garment } from './check/garments.ts';
+import { QUESTION } from './check/questions.ts';
 import { routes } from './routes.ts';
 import type { Route, RoutesQuestion } from './types.ts';
 
@@ -53,4 +55,46 @@ it('O28: no mend changes less than a tape tells', () => {
     }),
     { numRuns: draws(40, 400), seed: 9 },
   );
+});
+
+it('F25: a body that has grown too long in the wash is mended at its hem before all else', () => {
+  const wanted = (landmark: string, min: number, max: number) =>
+    ({
+      landmark,
+      body: null,
+      bodyFrom: null,
+      kind: 'finished',
+      min: mm(min),
+      max: mm(max),
+    }) as const;
+  const tape = (measurement: string, state: 'dried' | 'rewashed', value: number) =>
+    ({
+      id: `${measurement} ${state}`,
+      measurement,
+      state,
+      value: mm(value),
+      span: 'flat',
+    }) as const;
+  const [first] = found({
+    ...QUESTION,
+    dried: true,
+    progress: ['back', 'front', 'sleeve'].map((piece) => ({ piece, share: 1 })),
+    forecast: {
+      ...QUESTION.forecast,
+      specimens: [],
+      wanted: [
+        wanted('body-length', 560, 600),
+        wanted('sleeve-length', 433, 463),
+        wanted('chest', 1000, 1080),
+      ],
+      measured: [
+        tape('body-length', 'dried', 580),
+        tape('body-length', 'rewashed', 630),
+        tape('chest', 'dried', 520),
+        tape('chest', 'rewashed', 521),
+      ],
+      judgeAt: 'rewashed',
+    },
+  });
+  expect(first!.id).toBe('take-away:hem');
 });

@@ -57,6 +57,7 @@ const draws: Draws = {
   driedOverAsKnit: { width: column(2), length: column(2) },
   wetOverDried: { width: same(WET), length: same(WET) },
   rewashedOverDried: { width: same(0), length: same(0) },
+  own: [{}, {}],
   kept: column(3),
   give: same(0),
   further: [],

@@ -160,7 +160,7 @@ export const clothOf = (known: Known, draws: Draws, normals: NormalColumns): Clo
     normals,
     median: { there: medians('there'), afresh: medians('afresh') },
     rest: (at, from, state) =>
-      logNormalOf(logIn(fabric, formOf(at, from), measurements[at]!.wanted, state)),
+      logNormalOf(logIn(fabric, formOf(at, from), measurements[at]!, state)),
     pitch: { width: logNormalOf(fabric.asKnit.width), length: logNormalOf(fabric.asKnit.length) },
   };
 };

@@ -5,14 +5,12 @@ import {
   type OutlinePiece,
   outlineOf,
   outlineSizes,
+  type PartName,
   pathLength,
 } from '../../garment/index.ts';
 import { mm } from '../../units/index.ts';
 import type { RowMark } from '../types.ts';
 import type { Luck, Make } from './luck.ts';
-
-/** Which part of a garment a piece belongs to. */
-export type PartName = 'body' | 'sleeve';
 
 /** A piece with all its copies, as it is knit at this gauge. */
 export interface KnitPiece {
@@ -29,12 +27,6 @@ export interface KnitPiece {
   /** Share of a copy's stitches within so many mm of its cast-on, 0 to 1. */
   shareTo(mm: number): number;
 }
-
-const SLEEVE_LANDMARKS: ReadonlySet<string> = new Set(['upper-arm', 'cuff', 'sleeve-length']);
-
-/** The part that a landmark is measured on. */
-export const partOf = (landmark: string): PartName =>
-  SLEEVE_LANDMARKS.has(landmark) ? 'sleeve' : 'body';
 
 /** Edges of some kinds along all copies and layers, mm. */
 const edgeMm = (piece: OutlinePiece, kinds: readonly EdgeKind[]): number =>

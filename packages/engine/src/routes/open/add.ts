@@ -1,7 +1,7 @@
+import { type PartName, partOf } from '../../garment/index.ts';
 import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
-import { type PartName, partOf } from '../knit/pieces.ts';
 import { shareOf, shareOfPart, type Work } from '../price/work.ts';
 import { plannedMat } from './afresh.ts';
 import { type Aim, firstAim, indexOf, withFactors } from './aim.ts';

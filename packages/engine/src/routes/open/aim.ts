@@ -1,7 +1,6 @@
 import { countFor } from '../../garment/counts/index.ts';
-import { bounds, type FitTarget } from '../../garment/index.ts';
+import { bounds, type FitTarget, type PartName, partOf } from '../../garment/index.ts';
 import type { Make } from '../knit/luck.ts';
-import { type PartName, partOf } from '../knit/pieces.ts';
 import type { RouteFit } from '../types.ts';
 import type { Bench } from './draft.ts';
 

@@ -1,7 +1,7 @@
-import type { ForecastQuestion } from '../../garment/index.ts';
+import type { ForecastQuestion, PartName } from '../../garment/index.ts';
 import type { Judgement } from '../knit/judge.ts';
 import type { Luck, Make } from '../knit/luck.ts';
-import type { KnitPiece, PartName } from '../knit/pieces.ts';
+import type { KnitPiece } from '../knit/pieces.ts';
 import type { Judged } from '../knit/targets.ts';
 import type { Work } from '../price/work.ts';
 import type { Knitting, RouteCount, RouteKind, RouteLeftOut, RoutesQuestion } from '../types.ts';

@@ -1,7 +1,6 @@
-import { bounds, type FitTarget, sizeWords } from '../../garment/index.ts';
+import { bounds, type FitTarget, type PartName, partOf, sizeWords } from '../../garment/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
-import { type PartName, partOf } from '../knit/pieces.ts';
 import type { Knitting, PieceRows, RipTo, RouteCount } from '../types.ts';
 import { beginAgain } from './afresh.ts';
 import { stitchesFor } from './aim.ts';

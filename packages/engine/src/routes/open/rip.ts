@@ -1,7 +1,8 @@
+import type { PartName } from '../../garment/index.ts';
 import { percentText } from '../../stats/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
-import { type KnitPiece, knitPieces, type PartName } from '../knit/pieces.ts';
+import { type KnitPiece, knitPieces } from '../knit/pieces.ts';
 import { shareOfPart, workOf } from '../price/work.ts';
 import type { Knitting, RipTo, RouteCount } from '../types.ts';
 import { plannedMat } from './afresh.ts';

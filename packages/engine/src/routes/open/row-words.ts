@@ -1,4 +1,4 @@
-import type { PartName } from '../knit/pieces.ts';
+import type { PartName } from '../../garment/index.ts';
 import type { PieceRows, RipTo, RowMark, RowStretch } from '../types.ts';
 import { type Bench, mmToken, partWord } from './draft.ts';
 

@@ -1,6 +1,7 @@
+import type { PartName } from '../../garment/index.ts';
 import type { Make } from '../knit/luck.ts';
 import { times } from '../knit/makes.ts';
-import type { KnitPiece, PartName } from '../knit/pieces.ts';
+import type { KnitPiece } from '../knit/pieces.ts';
 import { sharesOfCopies } from '../price/work.ts';
 import type { PieceRows, RipTo, RowMark, RowStretch } from '../types.ts';
 import { indexOf, withFactors } from './aim.ts';

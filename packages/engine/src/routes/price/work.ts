@@ -1,5 +1,6 @@
+import type { PartName } from '../../garment/index.ts';
 import type { Stitch } from '../../textile/index.ts';
-import type { KnitPiece, PartName } from '../knit/pieces.ts';
+import type { KnitPiece } from '../knit/pieces.ts';
 import type { PieceProgress } from '../types.ts';
 
 /** Stitches of a piece. */
