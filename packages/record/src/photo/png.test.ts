@@ -32,6 +32,8 @@ const ROWS = [
   [4, 70, 80, 90],
 ];
 
+const PACKED = zlibSync(Uint8Array.from(ROWS.flat()));
+
 test('R92: a whole one is the same afterwards; of colours the plain numbers stay', () => {
   const gamma = chunk('gAMA', Uint8Array.of(0, 0, 0xb1, 0x8f));
   const whole = png(header(GREY), gamma, pixels(ROWS));
@@ -67,6 +69,22 @@ test.each([
     () => png(header(GREY), chunk('IDAT', fromLetters('no zlib'))),
   ],
   ['a kind of colour that there is none', () => png(header({ ...GREY, colour: 1 }), pixels(ROWS))],
+  [
+    'bytes before the sum of its pixels',
+    () =>
+      png(
+        header(GREY),
+        chunk('IDAT', joined([PACKED.subarray(0, -4), fromLetters('home'), PACKED.subarray(-4)])),
+      ),
+  ],
+  [
+    'a sum of its pixels that is wrong',
+    () => png(header(GREY), chunk('IDAT', PACKED.with(-1, PACKED.at(-1)! ^ 1))),
+  ],
+  [
+    'a palette of broken colours',
+    () => png(header({ ...GREY, colour: 3 }), chunk('PLTE', fromLetters('home')), pixels(ROWS)),
+  ],
   ['a palette missing', () => png(header({ ...GREY, colour: 3 }), pixels(ROWS))],
   ['no width', () => png(header({ ...GREY, width: 0 }), pixels(ROWS))],
   [
@@ -93,6 +111,71 @@ test('R93: how it is turned stays, in 38 bytes, with a sum that is right', () =>
   const only = fromLetters('MM\0*\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0\x08\0\0\0\0\0\0');
   expect(clean.subarray(at, at + 38)).toEqual(chunk('eXIf', only));
   expect(clean.length).toBe(noted.length - 4);
+});
+
+const CLEAR = chunk('tRNS', Uint8Array.of(0, 20));
+
+test.each([
+  [
+    'bytes behind the end of its pixels',
+    png(header(GREY), CLEAR, chunk('IDAT', joined([PACKED, fromLetters('home')]))),
+  ],
+  [
+    'a chunk behind the end of its pixels',
+    png(header(GREY), CLEAR, pixels(ROWS), chunk('IDAT', fromLetters('home'))),
+  ],
+  [
+    'pixels again behind another chunk',
+    png(header(GREY), CLEAR, pixels(ROWS), chunk('tEXt', fromLetters('a')), pixels(ROWS)),
+  ],
+  ['a palette, of grey', png(header(GREY), chunk('PLTE', fromLetters('hom')), CLEAR, pixels(ROWS))],
+  ['a clear colour twice', png(header(GREY), CLEAR, CLEAR, pixels(ROWS))],
+  [
+    'colours behind the pixels',
+    png(header(GREY), CLEAR, pixels(ROWS), chunk('sRGB', Uint8Array.of(1))),
+  ],
+] as const)('R90: %s is taken out, and the picture stays', (_, planted) => {
+  expect(cleanPng(planted)).toEqual(png(header(GREY), CLEAR, pixels(ROWS)));
+});
+
+interface Unclear {
+  readonly shape: Header;
+  readonly rows: readonly (readonly number[])[];
+  readonly wrong: readonly (readonly number[])[];
+}
+const UNCLEAR: Readonly<Record<string, Unclear>> = {
+  'of grey': { shape: GREY, rows: ROWS, wrong: [[20], [0, 20, 30], [1, 0]] },
+  'of grey with its own': {
+    shape: { ...GREY, colour: 4 },
+    rows: ROWS.map((row) => [...row, 1, 2, 3]),
+    wrong: [[0, 20]],
+  },
+  'of a palette': {
+    shape: { ...GREY, colour: 3 },
+    rows: ROWS.map(() => [0, 0, 1, 0]),
+    wrong: [[1, 2, 3], []],
+  },
+};
+const PALETTE = chunk('PLTE', Uint8Array.of(1, 2, 3, 4, 5, 6));
+
+test.each(Object.entries(UNCLEAR))(
+  'R90: a clear colour that is none, %s, is taken out',
+  (_, of) => {
+    const palette = of.shape.colour === 3 ? [PALETTE] : [];
+    const whole = png(header(of.shape), ...palette, pixels(of.rows));
+    expect(cleanPng(whole)).toEqual(whole);
+    for (const each of of.wrong) {
+      const clear = chunk('tRNS', Uint8Array.from(each));
+      expect(cleanPng(png(header(of.shape), ...palette, clear, pixels(of.rows)))).toEqual(whole);
+    }
+  },
+);
+
+test('R93: which colours of a palette are clear stays', () => {
+  const { shape, rows } = UNCLEAR['of a palette']!;
+  const clear = chunk('tRNS', Uint8Array.of(0, 255));
+  const whole = png(header(shape), PALETTE, clear, pixels(rows));
+  expect(cleanPng(whole)).toEqual(whole);
 });
 
 test('R90: a film keeps its first picture', () => {

@@ -90,6 +90,14 @@ const chunked =
       picture.subarray(PNG_HEAD),
     ]);
 
+/** Chunks of a PNG right before its end. */
+const last =
+  (chunksOf: (text: string) => readonly Uint8Array[]): Plant =>
+  (picture, text) => {
+    const end = lettersOf(picture).indexOf('IEND') - 4;
+    return joined([picture.subarray(0, end), ...chunksOf(text), picture.subarray(end)]);
+  };
+
 /** A chunk of a WebP behind all others, with the flag of its kind set. */
 const riff =
   (name: string, flag: number, contentOf: (text: string) => Uint8Array): Plant =>
@@ -144,6 +152,13 @@ const PNG: Readonly<Record<string, Plant>> = {
   tIME: chunked('tIME', lettered('')),
   iCCP: chunked('iCCP', lettered('')),
   'a chunk of its own': chunked('prVt', lettered('')),
+  'more behind the pixels': last((text) => [chunk('IDAT', fromLetters(text))]),
+  'pixels once more': last((text) => [
+    chunk('tEXt', fromLetters('a\0b')),
+    chunk('IDAT', fromLetters(text)),
+  ]),
+  'a clear colour in pixels that say theirs': chunked('tRNS', lettered('')),
+  'a palette that is none': chunked('PLTE', (text) => fromLetters(text.padEnd(42, '.'))),
   'too long a gamma': chunked('gAMA', lettered('')),
   'a second picture': behind((text) => chunked('tEXt', lettered('Place\0'))(PLAIN.png, text)),
   'a text behind it': behind(lettered('\n')),
