@@ -61,6 +61,15 @@ export const gainedByPins = (
   return { mean: Math.log1p(share * mean), sd: Math.hypot(share * sd, shareSd * mean) };
 };
 
+/**
+ * The same where nobody said whether it dried on pins: as likely as not (common practice, no source), and the
+ * spread holds both.
+ */
+export const perhapsGained = ({ mean, sd }: ReturnType<typeof gainedByPins>) => ({
+  mean: mean / 2,
+  sd: Math.hypot(sd * Math.SQRT1_2, mean / 2),
+});
+
 export interface Kept {
   readonly density: UnitDensity;
   readonly bases: readonly Basis[];

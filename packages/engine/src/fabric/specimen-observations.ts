@@ -1,7 +1,7 @@
 import { type Affine, add, constant, type Unknowns } from '../stats/index.ts';
 import type { Basis } from './basis.ts';
 import { type Evidence, type FabricModel, type FabricQuestion, pitchIn } from './fabric-model.ts';
-import { gainedByPins } from './kept.ts';
+import { gainedByPins, perhapsGained } from './kept.ts';
 import { countSd, extentSd, PLACE_SD } from './reading-error.ts';
 import type { CountReading, Direction, ExtentReading, RestState, Specimen } from './specimen.ts';
 import { handPull } from './stretched-reading.ts';
@@ -47,6 +47,8 @@ interface SpecimenParts {
   drift(direction: Direction): Affine;
   growth(direction: Direction, state: RestState): Affine;
   place(reading: Pitched): Affine;
+  /** What pins that nobody spoke of may have left, less its middle: in all of its readings, or in none. */
+  pins(direction: Direction, sd: number): Affine;
   level(direction: Direction): Affine;
 }
 
@@ -79,6 +81,7 @@ const specimenParts = (
         `place ${reading.direction} ${reading.place ?? reading.id} ${reading.kind}`,
         placeSd(reading),
       ),
+    pins: (direction, spread) => fresh(`pins ${direction}`, spread),
     level: (direction) =>
       add(constant(UNKNOWN_COUNT.mean), fresh(`level ${direction}`, UNKNOWN_COUNT.sd)),
   };
@@ -112,11 +115,17 @@ const observe = (
   );
   const error = reading.kind === 'count' ? countSd(reading, specimen) : extentSd(reading);
   const pull = reading.read === 'stretched' ? handPull(question, at) : NONE;
-  const gained = reading.pinned ? gainedByPins(question, specimen, at) : NONE;
+  const onPins = reading.pinned ? gainedByPins(question, specimen, at) : NONE;
+  const perhaps = reading.pinned === 'perhaps';
+  const gained = perhaps ? perhapsGained(onPins) : onPins;
   return {
-    form: reading.kind === 'extent' && reading.count === null ? add(pitch, parts.level(at)) : pitch,
+    form: add(
+      pitch,
+      ...(reading.kind === 'extent' && reading.count === null ? [parts.level(at)] : []),
+      ...(perhaps ? [parts.pins(at, gained.sd)] : []),
+    ),
     value: logReading(reading) - pull.mean - gained.mean,
-    sd: Math.hypot(error, pull.sd, gained.sd),
+    sd: Math.hypot(error, pull.sd, perhaps ? 0 : gained.sd),
     basis: readingBasis(specimen, reading),
   };
 };
@@ -134,6 +143,13 @@ export const REST_WORDS: Readonly<Record<RestState, string>> = {
   rewashed: 'after later washes',
 };
 
+const pinsWords = ({ pinned }: Pitched): string =>
+  pinned === 'perhaps'
+    ? ', on pins or flat: nobody said, so weak'
+    : pinned
+      ? ' on pins, less what they gained'
+      : '';
+
 const readingBasis = (specimen: Specimen, reading: Pitched): Basis => {
   const what = reading.direction === 'width' ? 'stitches' : 'rows';
   const amount =
@@ -146,7 +162,7 @@ const readingBasis = (specimen: Specimen, reading: Pitched): Basis => {
   return {
     id: `evidence:${specimen.id}:${reading.id}`,
     kind: 'measured',
-    text: `${specimen.name}: ${amount}, ${REST_WORDS[reading.state]}${reading.pinned ? ' on pins, less what they gained' : ''}${pulled}`,
+    text: `${specimen.name}: ${amount}, ${REST_WORDS[reading.state]}${pinsWords(reading)}${pulled}`,
     source: null,
   };
 };

@@ -15,8 +15,8 @@ export interface CountReading {
   readonly count: number;
   readonly over: Millimetres;
   readonly state: RestState;
-  /** True where it dried on pins: what was gained by them is still in it. Of `dried` only. */
-  readonly pinned?: true;
+  /** Of `dried` only: dried on pins, so that what was gained by them is still in it; or perhaps. Else flat. */
+  readonly pinned?: true | 'perhaps';
   readonly read: 'flat' | 'stretched';
   /** Readings of one specimen with the same place share what is peculiar to that place. */
   readonly place: string | null;
@@ -30,8 +30,8 @@ export interface ExtentReading {
   readonly extent: Millimetres;
   readonly count: number | null;
   readonly state: RestState;
-  /** True where it dried on pins: what was gained by them is still in it. Of `dried` only. */
-  readonly pinned?: true;
+  /** Of `dried` only: dried on pins, so that what was gained by them is still in it; or perhaps. Else flat. */
+  readonly pinned?: true | 'perhaps';
   readonly read: 'flat' | 'stretched';
   /** Readings of one specimen with the same place share what is peculiar to that place. */
   readonly place: string | null;

@@ -107,9 +107,9 @@ describe('readings that change nothing', () => {
 });
 
 describe('readings of what dried on pins', () => {
-  const dried = (pinned: boolean) => [
+  const dried = (pinned: boolean | 'perhaps') => [
     count('knit', 20, { state: 'asKnit', place: 'middle' }),
-    count('dried', 17, { place: 'middle', ...(pinned ? { pinned: true as const } : {}) }),
+    count('dried', 17, { place: 'middle', ...(pinned ? { pinned } : {}) }),
   ];
   const set: Reading = {
     kind: 'set',
@@ -129,6 +129,22 @@ describe('readings of what dried on pins', () => {
     expect(p50Mm).toBeGreaterThan(4.9);
     expect(p50Mm).toBeLessThan(5.15);
     expect(stitch([...dried(false), set]).p50Mm).toBeGreaterThan(5.35);
+  });
+
+  it('F28: where nobody said whether it was pinned it may be either, and narrows less than both', () => {
+    const of = (pinned: boolean | 'perhaps') => stitch([...dried(pinned), set]);
+    const [pinned, perhaps, laid] = [of(true), of('perhaps'), of(false)];
+    expect(perhaps.p50Mm).toBeGreaterThan(pinned.p50Mm);
+    expect(perhaps.p50Mm).toBeLessThan(laid.p50Mm);
+    const width = ({ p05Mm, p95Mm }: typeof laid) => Math.log(p95Mm / p05Mm);
+    expect(width(perhaps)).toBeGreaterThan(1.05 * Math.max(width(pinned), width(laid)));
+    // Nobody said it of any: five readings may all be of pins, and narrow no more than one does.
+    const more = Array.from({ length: 5 }, (_, k) =>
+      count(`dried ${k}`, 17, { pinned: 'perhaps' }),
+    );
+    expect(width(stitch([...dried('perhaps'), ...more, set]))).toBeGreaterThan(
+      1.05 * width(stitch([...dried(false), set])),
+    );
   });
 
   it('F28: where nobody marked how hard it was pinned, less is known', () => {

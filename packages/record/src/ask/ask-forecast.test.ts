@@ -31,6 +31,19 @@ const refused = (record: GarmentRecord): string[] => {
 };
 
 describe('askForecast', () => {
+  it('R102: on pins or not, of a swatch that was pinned and nobody said, may be either; that is asked', () => {
+    const at = 'evidence[0].readings[0].pinned';
+    const pins = (pinned: unknown) => {
+      const record = change([at, pinned]);
+      const [reading] = asked(record).specimens[0]?.readings ?? [];
+      const codes = faultsOf(record).flatMap(({ field, code }) => (field === at ? [code] : []));
+      return [reading && 'pinned' in reading ? reading.pinned : undefined, codes];
+    };
+    expect(pins(undefined)).toEqual(['perhaps', ['question-pinned']]);
+    expect(pins(false)).toEqual([undefined, []]);
+    expect(pins(true)).toEqual([true, []]);
+  });
+
   it('R60: the whole question of the sample', () => {
     expect(asked(sample())).toEqual({
       kind: 'pullover-set-in',

@@ -1,5 +1,10 @@
-import type { Reading as EngineReading, Specimen as EngineSpecimen } from '@dryflat/engine/fabric';
+import type {
+  CountReading,
+  Reading as EngineReading,
+  Specimen as EngineSpecimen,
+} from '@dryflat/engine/fabric';
 import { grams, mm } from '@dryflat/engine/units';
+import { mayBePinned } from '../check/evidence-faults.ts';
 import type { Reading, Specimen } from '../schema/index.ts';
 
 const length = (value: number | undefined) => (value === undefined ? null : mm(value));
@@ -15,13 +20,18 @@ export const specimenValues = (specimen: Specimen): EngineSpecimen => ({
   washed: specimen.washed,
   width: length(specimen.widthMm),
   height: length(specimen.heightMm),
-  readings: specimen.readings.map(readingValues),
+  readings: specimen.readings.map((reading) => readingValues(specimen, reading)),
 });
 
-const readingValues = (reading: Reading): EngineReading => {
+const pinsOf = (specimen: Specimen, reading: Reading): Pick<CountReading, 'pinned'> => {
+  if (mayBePinned(specimen, reading)) return { pinned: 'perhaps' };
+  return 'pinned' in reading && reading.pinned ? { pinned: true } : {};
+};
+
+const readingValues = (specimen: Specimen, reading: Reading): EngineReading => {
   const { id, direction } = reading;
   const place = 'place' in reading ? (reading.place ?? null) : null;
-  const pins = 'pinned' in reading && reading.pinned ? ({ pinned: true } as const) : {};
+  const pins = pinsOf(specimen, reading);
   switch (reading.kind) {
     case 'count': {
       const { kind, count, state, read, overMm } = reading;

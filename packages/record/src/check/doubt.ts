@@ -9,7 +9,7 @@ export const isDoubt = (fault: Fault): boolean => fault.code.startsWith(DOUBT);
 
 /**
  * A question is what only the knitter can say: it is asked, and what hangs on its answer is left out
- * until then. Nothing else waits for it.
+ * until then, or counts for little. Nothing else waits for it.
  */
 export const isQuestion = (fault: Fault): boolean => fault.code.startsWith(QUESTION);
 

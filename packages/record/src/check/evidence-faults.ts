@@ -56,10 +56,17 @@ const stateFaults = (specimen: Specimen, reading: Reading, path: string): Fault[
   ];
 };
 
+/** Whether a reading may be of what dried on pins: its specimen was pinned that way, and nobody said. */
+export const mayBePinned = (specimen: Specimen, reading: Reading): boolean =>
+  (reading.kind === 'count' || reading.kind === 'extent') &&
+  reading.state === 'dried' &&
+  reading.pinned === undefined &&
+  specimen.readings.some((each) => each.kind === 'set' && each.direction === reading.direction);
+
 /** Pins are of a drying; where a specimen was pinned at all, each dried reading should say whether. */
 const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[] => {
   if (reading.kind !== 'count' && reading.kind !== 'extent') return [];
-  const { pinned, state, direction } = reading;
+  const { pinned, state } = reading;
   if (pinned && state !== 'dried')
     return [
       fault(
@@ -70,16 +77,13 @@ const pinsFaults = (specimen: Specimen, reading: Reading, path: string): Fault[]
         'Give "dried" as its state, or say nothing of pins.',
       ),
     ];
-  const marked = specimen.readings.some(
-    (each) => each.kind === 'set' && each.direction === direction,
-  );
-  if (pinned !== undefined || state !== 'dried' || !marked) return [];
+  if (!mayBePinned(specimen, reading)) return [];
   return [
     fault(
-      'doubt-pinned-unsaid',
+      'question-pinned',
       `${path}.pinned`,
       null,
-      `"${specimen.name}" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat`,
+      `"${specimen.name}" was pinned, and nothing says whether this was read of it dried so or laid flat; it may be either, and counts for little until you do`,
       'Say whether it dried on pins or was laid flat since.',
     ),
   ];

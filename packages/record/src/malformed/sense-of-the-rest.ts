@@ -126,7 +126,7 @@ export const SENSE_OF_THE_REST: readonly MalformedCase[] = [
     path: 'evidence[0].readings[0].pinned',
     value: undefined,
     says: [
-      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it is taken as laid flat. Say whether it dried on pins or was laid flat since.',
+      'evidence[0].readings[0].pinned: "Swatch" was pinned, and nothing says whether this was read of it dried so or laid flat; it may be either, and counts for little until you do. Say whether it dried on pins or was laid flat since.',
     ],
   },
   {

@@ -82,7 +82,7 @@ export const StateChoice = <S extends GridState>({
         pinned={pinned}
         onChange={choosePins}
         readOnly={readOnly}
-        hint="May stay open; it is taken as laid flat then."
+        hint="May stay open; where it was pinned, it counts for little then."
       />
     )}
   </>
