@@ -53,6 +53,12 @@ const sizeRatio = (
   return byCount ?? ratio(wanted.values);
 };
 
+/** Lengths of a measurement made as in the chosen size, and their median. */
+interface Base {
+  readonly lengths: Float64Array;
+  readonly median: number;
+}
+
 /** `scoreAt(i)`: how size i fares; null where it lacks a wanted measurement or nothing is wanted. */
 export type ScoreAt = (at: number) => SizeScore | null;
 
@@ -64,11 +70,27 @@ export const sizeScorer = (
   targets: readonly FitTarget[],
 ): ScoreAt => {
   const sized = inSizes(question, known);
+  const bases = new Map<string, Base>();
+  /** Sizes that are pinned and hung alike differ in size alone. */
+  const baseOf = (at: number, passage: Passage): Base => {
+    const { judgeAt } = question;
+    const pins = judgeAt === 'rewashed' ? null : passage.pinnedTo;
+    const key = `${at} ${pins} ${judgeAt === 'worn' ? passage.hang : 0}`;
+    const had = bases.get(key);
+    if (had !== undefined) return had;
+    const lengths = lengthsIn(draws, draws.afresh[at]!, passage, judgeAt);
+    const base = { lengths, median: quantilesInPlace(lengths.slice(), [0.5])[0]! };
+    bases.set(key, base);
+    return base;
+  };
   return (at) => {
     const all = sized({ width: at, length: at });
     const made = targets.flatMap((target) => all[target.at] ?? []);
     if (targets.length === 0 || made.length < targets.length) return null;
-    const judged = targets.map((target, k) => judge(question, draws, target, made[k]!));
+    const judged = targets.map((target, k) => {
+      const { factor, passage } = made[k]!;
+      return judge(draws, target, baseOf(target.at, scaledBy(passage, 1 / factor)), factor);
+    });
     const fit: SizeFit = {
       size: question.sizes[at] ?? '',
       chanceAll: shareAll(judged.map((j) => j.verdict)) ?? 0,
@@ -78,16 +100,9 @@ export const sizeScorer = (
   };
 };
 
-const judge = (
-  question: ForecastQuestion,
-  draws: Draws,
-  target: FitTarget,
-  { factor, passage }: InSize,
-) => {
-  const scaled = scaledBy(passage, 1 / factor);
-  const lengths = lengthsIn(draws, draws.afresh[target.at]!, scaled, question.judgeAt);
+const judge = (draws: Draws, target: FitTarget, { lengths, median }: Base, factor: number) => {
   const verdict = verdicts(draws, target, lengths, factor);
-  const p50Mm = factor * quantilesInPlace(lengths, [0.5])[0]!;
+  const p50Mm = factor * median;
   const sides = { tooSmall: share(verdict, -1), tooLarge: share(verdict, 1) };
   return {
     verdict,

@@ -13,6 +13,7 @@ const QUOTES = new Set([
   'reading-unused-outweighed',
   'stretched-below-flat',
   'pinned-beyond-give',
+  'pinned-to-points',
   'wet-larger-than-pinned',
 ]);
 const isCaution = ({ code }: Said): boolean => /^(caution-|block-)/.test(code);
