@@ -3,13 +3,13 @@
 // `npm run --silent figures [-- TOPIC] [-- --full]`: one JSON line per figure on standard output, and
 // nothing else. Figures of a topic stand in files `TOPIC.figures.ts` beside what they measure; each
 // exports `figures: (full: boolean) => AsyncIterable<Figure>`. With `--full` the large draws are made,
-// and docs/figures.md is written anew for the topics that ran.
+// and docs/figures.md is written anew for the topics that ran to their end.
 import './lib/node-version.mjs';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { goalText, holds, withTopic } from './lib/figures.mjs';
-import { filesEnding, keepOutputForResults, loaded, rounded } from './lib/measuring.mjs';
+import { linesOf, withTopic } from './lib/figures.mjs';
+import { filesEnding, keepOutputForResults, loaded } from './lib/measuring.mjs';
 import { ROOT } from './lib/root.mjs';
 import { endLeftovers } from './lib/run.mjs';
 
@@ -29,32 +29,21 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
-let failed = 0;
+let failed = false;
 for (const topic of positionals.length > 0 ? positionals : topics) {
-  /** @type {import('./lib/figures.mjs').Line[]} */
-  const lines = [];
-  for (const file of files.filter((each) => basename(each, ENDING) === topic)) {
-    try {
-      /** @type {{ figures: (full: boolean) => AsyncIterable<import('./lib/figures.mjs').Figure> }} */
-      const { figures } = await loaded(file, 'figures');
-      for await (const { name, value, unit, goal } of figures(values.full)) {
-        const line = {
-          topic,
-          name,
-          value: rounded(value),
-          unit,
-          goal: goalText(goal),
-          holds: holds(value, goal),
-        };
-        process.stdout.write(`${JSON.stringify(line)}\n`);
-        lines.push(line);
-      }
-    } catch (error) {
-      failed += 1;
-      console.error(`${file}: ${/** @type {Error} */ (error).stack}`);
-    }
-  }
+  const lines = await linesOf(
+    topic,
+    files.filter((each) => basename(each, ENDING) === topic),
+    async (file) => (await loaded(file, 'figures')).figures(values.full),
+    {
+      tell: (line) => process.stdout.write(`${JSON.stringify(line)}\n`),
+      threw: (file, error) => {
+        console.error(`${file}: ${error instanceof Error ? error.stack : error}`);
+      },
+    },
+  );
+  failed ||= lines === null;
   if (values.full) writeFileSync(PAGE, withTopic(readFileSync(PAGE, 'utf8'), topic, lines));
 }
 endLeftovers();
-process.exit(failed > 0 ? 1 : 0);
+process.exit(failed ? 1 : 0);

@@ -101,7 +101,10 @@ it('waits for a time are told from others', () => {
     // never page.waitForTimeout(130)
     await new Promise((done) => setTimeout(done, 80 + 420 * random()));
     await page.getByText('Kept').waitFor({ timeout: 500 });
+    await new Promise((done) => setTimeout(done, 500)); // at random
+    await new Promise((random) => setTimeout(random, 500));
+    await pause(80 + 420 * random(), setTimeout(done, 500));
     await page.clock.fastForward(130);
   `;
-  expect(fixedWaitsIn(source)).toHaveLength(3);
+  expect(fixedWaitsIn(source)).toHaveLength(6);
 });

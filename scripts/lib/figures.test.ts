@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { goalText, holds, withTopic } from './figures.mjs';
+import { goalText, holds, linesOf, withTopic } from './figures.mjs';
 
 const line = (topic: string, name: string, value: number) => ({
   topic,
@@ -22,6 +22,42 @@ describe('a goal', () => {
   ])('%o of %d: %s', (goal, value, verdict, text) => {
     expect(holds(value, goal)).toBe(verdict);
     expect(goalText(goal)).toBe(text);
+  });
+});
+
+async function* measured(breaks: boolean) {
+  yield { name: 'time', value: 4.00001, unit: 's', goal: { most: 5 } };
+  if (breaks) throw new Error('no such garment');
+}
+
+/** What a run of two files comes to, the first of which may throw. */
+const ran = async (breaks: boolean) => {
+  const told: string[] = [];
+  const threw: string[] = [];
+  const lines = await linesOf(
+    'mats',
+    ['a', 'b'],
+    async (file) => measured(breaks && file === 'a'),
+    {
+      tell: ({ name, value }) => told.push(`${name} ${value}`),
+      threw: (file, error) => threw.push(`${file}: ${(error as Error).message}`),
+    },
+  );
+  return { lines, told, threw };
+};
+
+describe('a topic', () => {
+  it('has every figure of its files', async () => {
+    const { lines, told, threw } = await ran(false);
+    expect(lines).toEqual([line('mats', 'time', 4), line('mats', 'time', 4)]);
+    expect([told, threw]).toEqual([['time 4', 'time 4'], []]);
+  });
+
+  it('of which a file threw keeps its old section; the rest is told all the same', async () => {
+    const { lines, told, threw } = await ran(true);
+    expect([told, threw]).toEqual([['time 4', 'time 4'], ['a: no such garment']]);
+    const page = withTopic('# Figures\n', 'mats', [line('mats', 'time', 6)]);
+    expect(withTopic(page, 'mats', lines)).toBe(page);
   });
 });
 
