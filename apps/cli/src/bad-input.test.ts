@@ -151,14 +151,6 @@ const CASES: readonly Case[] = [
     'standard input: pattern.measurements[0].span: "Chest, buttoned" is left out until you say whether 1040 mm (40.9 in) is flat or around. Write "flat" or "around"; it reads like around.\n',
   ],
   [
-    'no size chosen, where one is needed',
-    ['counts', '-'],
-    damaged((record) => {
-      delete (record.pattern as { chosen?: unknown }).chosen;
-    }),
-    'standard input: pattern.chosen: no size is chosen. Choose one of "1", "2", "3", "4", "5", "6", "7", "8".\n',
-  ],
-  [
     'a row with too few values, and a chosen size that is not there',
     ['check', '-'],
     damaged((record) => {

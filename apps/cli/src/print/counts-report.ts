@@ -11,7 +11,7 @@ import {
 import type { ToldCounts, ToldPart, ToldText } from '../commands/told-counts.ts';
 import { inUnits, type Units } from '../faults.ts';
 import type { Style } from './style.ts';
-import { hanging, padEnd, padStart } from './text.ts';
+import { hanging, inCommon, padEnd, padStart } from './text.ts';
 import { gaugeWord, inWords, landmarkName, STATE_WORDS, type Words } from './words.ts';
 
 interface Telling {
@@ -168,22 +168,21 @@ export const countsReport = (
   const { style } = telling;
   const [first] = told;
   const open = told.length > 1;
-  const known = new Set([
-    ...told.flatMap(({ parts }) =>
-      parts.flatMap(({ counts }) => counts.notices.map(({ text }) => text)),
+  const { common, own } = inCommon(
+    told.map(({ parts, notices: ofSize }) =>
+      [...parts.flatMap(({ counts }) => counts.notices), ...ofSize].map(({ text }) => text),
     ),
-    ...told.flatMap((each) => each.notices.map(({ text }) => text)),
-    ...notices,
-  ]);
+  );
   const lines = [
     style.strong(`${first?.record.name}${open ? ', no size chosen' : ''}`),
     ...(open ? hanging('', 'Which size? Each follows; --size asks for one.').map(style.quiet) : []),
     ...(first ? hanging('', gaugeLine(first, telling)).map(style.quiet) : []),
-    ...told.flatMap((each) => [
+    ...told.flatMap((each, k) => [
       ...(open ? ['', style.heading(capital(sizeWords(each.record.pattern.chosen ?? '')))] : []),
       ...sizeLines(each, telling),
+      ...block('To know of this size', own[k] ?? [], telling),
     ]),
-    ...block('To know', [...known], telling),
+    ...block('To know', [...new Set([...common, ...notices])], telling),
   ];
   return `${lines
     .map((line) => line.trimEnd())

@@ -4,7 +4,7 @@ import { inUnits } from '../faults.ts';
 import type { ToldPace } from '../json/pace-json.ts';
 import { chanceText } from './chance.ts';
 import type { Style } from './style.ts';
-import { hanging, padEnd } from './text.ts';
+import { hanging, inCommon, padEnd } from './text.ts';
 
 const hours = (value: number): string =>
   value < 9.75 ? `${Math.round(value * 2) / 2}` : `${Math.round(value)}`;
@@ -80,32 +80,28 @@ const dayLines = ({ days }: PaceForecast, style: Style): string[] => {
       ];
 };
 
-const noticeLines = (told: readonly ToldPace[], style: Style): string[] => {
-  const all = new Set(
-    told.flatMap(({ forecast, notices }) => [
-      ...forecast.notices.map(({ text }) => text),
-      ...notices,
-    ]),
-  );
-  return all.size === 0
-    ? []
-    : [
-        style.warning('To know'),
-        ...[...all].flatMap((text) => hanging('  - ', inUnits(text, 'cm'))),
-      ];
-};
+const listed = (texts: readonly string[]): string[] =>
+  texts.flatMap((text) => hanging('  - ', inUnits(text, 'cm')));
+
+const noticeLines = (texts: readonly string[], style: Style): string[] =>
+  texts.length === 0 ? [] : [style.warning('To know'), ...listed(texts)];
 
 /** When it is done in each size: the day, the date that is wanted, and the hours that are left. */
-const eachSize = (told: readonly ToldPace[], style: Style): string[][] => [
+const eachSize = (
+  told: readonly ToldPace[],
+  own: readonly (readonly string[])[],
+  style: Style,
+): string[][] => [
   [
     style.strong(`${told[0]?.record.name}: from ${told[0]?.question.from} on, no size chosen`),
     ...hanging('', 'Which size? Each as planned; all of one size: add --size.').map(style.quiet),
   ],
-  ...told.map(({ record, forecast }) => [
+  ...told.map(({ record, forecast }, k) => [
     style.heading(`Size ${record.pattern.chosen}`),
     ...hanging('', forecast.sentence),
     ...dateLines(forecast),
     `Work left: ${ranged(forecast.hours)}.`,
+    ...listed(own[k] ?? []),
   ]),
 ];
 
@@ -122,9 +118,12 @@ export const paceReport = (all: readonly ToldPace[], style: Style): string => {
     dayLines(forecast, style),
     criticalLines(forecast, style),
   ];
+  const { common, own } = inCommon(
+    all.map((each) => each.forecast.notices.map(({ text }) => text)),
+  );
   const blocks = [
-    ...(all.length > 1 ? eachSize(all, style) : one),
-    noticeLines(all, style),
+    ...(all.length > 1 ? eachSize(all, own, style) : one),
+    noticeLines([...common, ...told.notices], style),
     [
       style.quiet(
         `${forecast.draws} draws from seed ${forecast.seed}: the same file and day give the same bytes.`,

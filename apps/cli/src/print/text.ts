@@ -32,3 +32,13 @@ export const hanging = (mark: string, text: string, width = COLUMNS): string[] =
   const indent = ' '.repeat(widthOf(mark));
   return wrap(text, width - indent.length).map((line, at) => (at === 0 ? mark : indent) + line);
 };
+
+/** What is in every list, each once; and what is in one and not in every other. */
+export const inCommon = (lists: readonly (readonly string[])[]) => {
+  const [first = [], ...others] = lists;
+  const common = new Set(first.filter((text) => others.every((each) => each.includes(text))));
+  return {
+    common: [...common],
+    own: lists.map((each) => [...new Set(each)].filter((text) => !common.has(text))),
+  };
+};
