@@ -1,4 +1,3 @@
-import { dirname, resolve } from 'node:path';
 import { type Fault, fail, ok, type Result } from '@dryflat/engine/units';
 import {
   faultsOf,
@@ -8,7 +7,8 @@ import {
   type ReadRecord,
   readRecord,
 } from '@dryflat/record';
-import type { Surroundings } from './surroundings.ts';
+import { refused } from './faults.ts';
+import type { Ending, NewFile, Surroundings } from './surroundings.ts';
 
 /** How a file is called in messages. */
 export const called = (path: string): string =>
@@ -47,12 +47,13 @@ const READING: Readonly<Record<string, Said>> = {
 
 const NOT_WRITABLE: Said = ['the file may not be written', 'Choose a place that you may write to.'];
 const NO_SPACE: Said = [
-  'there is no space left on the disk, and nothing was changed',
+  'there is no space left on the disk',
   'Free some space, or choose another disk.',
 ];
 
 const WRITING: Readonly<Record<string, Said>> = {
   ...EITHER,
+  ETWICE: ['two of the files to write are this one', 'Give one of them another name.'],
   EEXIST: ['there is a file of that name', 'Choose another name, or add --force to replace it.'],
   ENOENT: ['there is no such folder', 'Make the folder first, or choose another.'],
   ENOTDIR: ['a part of the path is not a folder', 'Choose another path.'],
@@ -105,76 +106,18 @@ export const openRecord = async (
   return ok({ ...read.value, record: marked(record), notices: said });
 };
 
-/** Writes a content to a new file, or over an old one with `replace`. */
+/** Says of files that they were written. */
+export const written = (paths: readonly string[], what = 'Written'): string =>
+  paths.map((path) => `${what} to ${markedText(path)}.\n`).join('');
+
+/** Writes files, over old ones with `force`, all or none: null, or how a command ends that could not. */
 export const save = async (
-  path: string,
-  content: string | Uint8Array,
-  replace: boolean,
+  files: readonly NewFile[],
+  { force = false }: { readonly force?: boolean },
   surroundings: Surroundings,
-): Promise<Result<null>> => {
-  try {
-    await surroundings.write(path, content, replace);
-    return ok(null);
-  } catch (error) {
-    return fail(systemFault(error, WRITING));
-  }
-};
-
-export interface NotSaved {
-  readonly path: string;
-  readonly faults: readonly Fault[];
-}
-
-/** What lies at a path, or the system's code for why nothing does. */
-const lookedAt = async (path: string, { look }: Surroundings): Promise<string> => {
-  try {
-    return await look(path);
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code ?? '';
-  }
-};
-
-/** What stands in the way of writing a file of that name, or null. */
-const standing = async (
-  path: string,
-  replace: boolean,
-  surroundings: Surroundings,
-): Promise<Fault | null> => {
-  const there = await lookedAt(path, surroundings);
-  if (there === 'file') return replace ? null : systemFault({ code: 'EEXIST' }, WRITING);
-  if (there === 'folder') return systemFault({ code: 'EISDIR' }, WRITING);
-  if (there !== 'ENOENT') return systemFault({ code: there }, WRITING);
-  const around = await lookedAt(dirname(path), surroundings);
-  if (around === 'folder') return null;
-  return systemFault({ code: around === 'file' ? 'ENOTDIR' : around }, WRITING);
-};
-
-const sameName = (path: string): Fault => ({
-  code: 'option-unusable',
-  field: 'file',
-  given: path,
-  problem: 'two of the files to write have this name',
-  mend: 'Give one of them another.',
-});
-
-/**
- * Writes several files; none where two have one name, where one has no folder, or is there already and
- * may not be replaced.
- */
-export const saveAll = async (
-  files: readonly (readonly [path: string, content: string | Uint8Array])[],
-  replace: boolean,
-  surroundings: Surroundings,
-): Promise<NotSaved | null> => {
-  const places = files.map(([path]) => resolve(path));
-  for (const [k, [path]] of files.entries()) {
-    const twice = places.indexOf(resolve(path)) < k;
-    const fault = twice ? sameName(path) : await standing(path, replace, surroundings);
-    if (fault !== null) return { path, faults: [fault] };
-  }
-  for (const [path, content] of files) {
-    const saved = await save(path, content, replace, surroundings);
-    if (!saved.ok) return { path, faults: saved.faults };
-  }
-  return null;
+): Promise<Ending | null> => {
+  const failed = await surroundings.write(files, force);
+  if (failed === null) return null;
+  const ending = refused(markedText(failed.path), [systemFault(failed.error, WRITING)]);
+  return { ...ending, err: ending.err + written(failed.written) };
 };

@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Readable } from 'node:stream';
 import { wantsColours } from './print/style.ts';
@@ -33,7 +33,6 @@ const textOf = async (stream: Readable): Promise<string> => {
 
 const surroundings: Surroundings = {
   read: (path) => textOf(path === '-' ? process.stdin : createReadStream(path)),
-  look: async (path) => ((await stat(path)).isDirectory() ? 'folder' : 'file'),
   write: writeWhole,
   font: (file) => readFile(installed.resolve(file)),
   random: Math.random,

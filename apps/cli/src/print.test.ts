@@ -110,7 +110,7 @@ it.each([
   [
     'one name for both',
     ['--blank', '--pdf', 'x.pdf', '--svg', 'x.pdf'],
-    'x.pdf: file: two of the files to write have this name (given: x.pdf).',
+    'x.pdf: file: two of the files to write are this one. Give one of them another name.',
   ],
   [
     'a folder that is not there for the second',

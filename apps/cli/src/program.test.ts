@@ -4,7 +4,6 @@ import type { Surroundings } from './surroundings.ts';
 
 const surroundings: Surroundings = {
   read: () => Promise.reject(new TypeError('a bug')),
-  look: () => Promise.reject(new TypeError('another bug')),
   write: () => Promise.reject(new TypeError('another bug')),
   font: () => Promise.reject(new TypeError('a third bug')),
   random: () => 0,

@@ -1,3 +1,4 @@
+import { markedText } from '@dryflat/record';
 import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { type BlockFlags, blockCommand } from './commands/block.ts';
@@ -204,10 +205,10 @@ const addSchema = (program: Command, finish: Finish) =>
 
 /** Commander's own complaint in our form: what is wrong, then where to read more. */
 const complaint = (error: CommanderError): string => {
-  const said = error.message.replace(/^error: /, '').replace(/\.$/, '');
-  const [problem = '', ...hint] = said.split('\n');
-  const more = hint.length === 0 ? '' : ` ${hint.join(' ').replace(/[()]/g, '').trim()}`;
-  return `dryflat: ${problem}.${more} See: dryflat --help\n`;
+  const [, problem = '', hint = ''] =
+    /^(?:error: )?(.*?)\.?(?:\n\((Did you mean [^\n]+)\))?$/s.exec(error.message) ?? [];
+  const more = hint === '' ? '' : ` ${hint}`;
+  return `dryflat: ${markedText(problem)}.${more} See: dryflat --help\n`;
 };
 
 /**

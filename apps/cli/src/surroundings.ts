@@ -1,11 +1,22 @@
+export type NewFile = readonly [path: string, content: string | Uint8Array];
+
+/** Which of several files could not be written, and which are written nevertheless. */
+export interface NotWritten {
+  readonly path: string;
+  /** The system's, with its code. */
+  readonly error: unknown;
+  readonly written: readonly string[];
+}
+
 /** Everything outside the program that a command may touch; tests hand in their own. */
 export interface Surroundings {
   /** Text of a file, or of standard input for `-`. Rejects with the system's error. */
   readonly read: (path: string) => Promise<string>;
-  /** What lies at a path; rejects with the system's error where nothing does. */
-  readonly look: (path: string) => Promise<'file' | 'folder'>;
-  /** Writes a file whole or not at all; rejects with `EEXIST` where one is there and `replace` is false. */
-  readonly write: (path: string, content: string | Uint8Array, replace: boolean) => Promise<void>;
+  /**
+   * Writes files whole, all or none; null once that is done. What stands in the way has the system's code,
+   * `EEXIST` where a file is there and `replace` is false, and `ETWICE` where two of them are one.
+   */
+  readonly write: (files: readonly NewFile[], replace: boolean) => Promise<NotWritten | null>;
   /** A font file of an installed package, by its path in it. */
   readonly font: (file: string) => Promise<Uint8Array>;
   /** From 0 up to but not including 1. */

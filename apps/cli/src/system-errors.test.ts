@@ -1,23 +1,13 @@
-import { spawn, spawnSync } from 'node:child_process';
-import {
-  closeSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  symlinkSync,
-  writeFileSync,
-} from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { closeSync, openSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { findExample, writeRecord } from '@dryflat/record';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { EXTREME_RECORDS } from './mutated/extreme-records.ts';
 import { runProgram } from './program.ts';
 import type { Surroundings } from './surroundings.ts';
 import { BIN, dryflat, emptyFolder } from './testing/dryflat.ts';
-import { writeWhole } from './write-whole.ts';
 
 const TEXT = writeRecord(findExample('hayloft-pullover')?.record ?? expect.fail('no example'));
 
@@ -26,20 +16,17 @@ beforeAll(() => {
   cwd = emptyFolder();
   symlinkSync('loop.json', join(cwd, 'loop.json'));
   writeFileSync(join(cwd, 'good.json'), TEXT);
-  mkdirSync(join(cwd, 'folder'));
 });
 afterAll(() => rmSync(cwd, { recursive: true }));
 
+const refusal = (code: string) => Object.assign(new Error(code), { code });
+
 /** A machine on which one thing goes wrong, as the system words it. */
 const failing = (what: 'read' | 'write', code: string): Surroundings => {
-  const fails = () => Promise.reject(Object.assign(new Error(code), { code }));
   return {
-    read: what === 'read' ? fails : () => Promise.resolve(TEXT),
-    look: (path) =>
-      path === '.'
-        ? Promise.resolve('folder')
-        : Promise.reject(Object.assign(new Error(), { code: 'ENOENT' })),
-    write: what === 'write' ? fails : () => Promise.resolve(),
+    read: () => (what === 'read' ? Promise.reject(refusal(code)) : Promise.resolve(TEXT)),
+    write: async ([[path] = ['']]) =>
+      what === 'write' ? { path, error: refusal(code), written: [] } : null,
     font: () => Promise.reject(new Error('no font is asked for')),
     random: () => 0,
     today: () => '2031-01-13',
@@ -107,68 +94,6 @@ describe('what the system says', () => {
   });
 });
 
-describe('files are written beside and renamed', () => {
-  const kept = (name: string, text = 'old') => {
-    const file = join(cwd, name);
-    writeFileSync(file, text, { mode: 0o640 });
-    return file;
-  };
-
-  it('C18: what is not written whole leaves the old one, and nothing beside it', async () => {
-    const file = kept('old.json');
-    const before = readdirSync(cwd);
-    const broken = { toString: () => expect.fail('unused') } as unknown as Uint8Array;
-    await expect(writeWhole(file, broken, true)).rejects.toThrow();
-    expect(readFileSync(file, 'utf8')).toBe('old');
-    expect(readdirSync(cwd)).toEqual(before);
-  });
-
-  it('C18: the new one has the rights of the old one, behind a link too', async () => {
-    const file = kept('rights.json');
-    symlinkSync('rights.json', join(cwd, 'link.json'));
-    await writeWhole(join(cwd, 'link.json'), 'new', true);
-    expect(readFileSync(file, 'utf8')).toBe('new');
-    expect(statSync(file).mode & 0o777).toBe(0o640);
-  });
-
-  it('C18: a device is written to and stays one', async () => {
-    await writeWhole('/dev/null', 'new', true);
-    expect(statSync('/dev/null').isCharacterDevice()).toBe(true);
-  });
-
-  it('C18: a folder is not written over', async () => {
-    await expect(writeWhole(join(cwd, 'folder'), 'new', true)).rejects.toMatchObject({
-      code: 'EISDIR',
-    });
-  });
-
-  it('C14: two outputs of one name write nothing', () => {
-    const before = readdirSync(cwd);
-    const line = ['report', 'good.json', '--html', 'x', '--markdown', './x'];
-    expect(dryflat(line, { cwd })).toEqual({
-      code: 2,
-      out: '',
-      err: './x: file: two of the files to write have this name (given: ./x). Give one of them another.\n',
-    });
-    expect(readdirSync(cwd)).toEqual(before);
-  });
-});
-
-it('C18: Ctrl-C ends a calculation at once, and nothing is written', async () => {
-  const [, make] = EXTREME_RECORDS.find(([what]) => what === '1,000 moved pins') ?? expect.fail();
-  writeFileSync(join(cwd, 'long.json'), JSON.stringify(make()));
-  const before = readdirSync(cwd);
-  const running = spawn('node', [BIN, 'block', 'long.json', '--svg', 'long.svg'], { cwd });
-  const ended = new Promise((resolve) => running.once('exit', (_, signal) => resolve(signal)));
-  // It takes about ten seconds, of which these are well within the calculation.
-  await new Promise((resolve) => setTimeout(resolve, 2_000));
-  const asked = performance.now();
-  running.kill('SIGINT');
-  expect(await ended).toBe('SIGINT');
-  expect(performance.now() - asked).toBeLessThan(1_000);
-  expect(readdirSync(cwd)).toEqual(before);
-});
-
 describe('signs that steer a terminal', () => {
   const named = (name: string) => JSON.stringify({ ...JSON.parse(TEXT), name, id: name });
 
@@ -182,6 +107,41 @@ describe('signs that steer a terminal', () => {
     const { out, err } = dryflat(line, { cwd, input });
     expect(out + err).not.toMatch(/(?!\n)[\p{Cc}\p{Zl}\u202a-\u202e]/u);
     if (line[0] === 'forecast') expect(out).toContain('Red␛[31m␇‹U+202E›back‹U+0085›‹U+2028›');
+  });
+
+  const NAME = 'Red\u001b[31m\u0007\n\u202eback\u061c';
+
+  it.each([
+    ['a new record', ['new', '-o', NAME]],
+    ['an example', ['example', 'waistcoat', '-o', NAME]],
+    ['a picture', ['block', '-', '--svg', NAME]],
+    ['a picture that hangs on the size', ['block', 'sizeless', '--svg', NAME]],
+    ['a calendar of drying', ['dry', '-', '--calendar', NAME]],
+    ['a calendar of work', ['pace', '-', '--calendar', NAME]],
+    ['a page', ['print', '-', '--blank', '--svg', NAME]],
+    ['a report', ['report', '-', '--html', NAME]],
+    ['a file that cannot be read', ['check', NAME]],
+    ['an unknown command', [NAME]],
+    ['an unknown option', ['check', `--${NAME}`]],
+    ['a choice', ['forecast', '-', '--units', NAME]],
+    ['a size', ['forecast', '-', '--size', NAME]],
+    ['a piece', ['counts', '-', '--piece', NAME]],
+    ['a day', ['pace', '-', '--today', NAME]],
+    ['an example that is none', ['example', NAME]],
+  ])('C19: marks for them in %s that the command line names', async (_, line) => {
+    const { pattern, ...rest } = JSON.parse(TEXT);
+    const sizeless = JSON.stringify({ ...rest, pattern: { ...pattern, chosen: undefined } });
+    const { out, err } = await runProgram(line, {
+      ...failing('read', 'ENOENT'),
+      read: async (path) => {
+        if (path === 'sizeless') return sizeless;
+        return path === '-' ? TEXT : Promise.reject(refusal('ENOENT'));
+      },
+      font: (file) => readFile(createRequire(import.meta.url).resolve(file)),
+    });
+    expect(err).toContain('Red␛[31m␇␊‹U+202E›back‹U+061C›');
+    expect(out + err).not.toMatch(/(?!\n)[\p{Cc}\u202a-\u202e\u061c]/u);
+    expect(err.match(/\n/g)).toHaveLength(1);
   });
 
   it('C19: in a picture and a page too', () => {

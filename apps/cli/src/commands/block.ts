@@ -2,7 +2,7 @@ import { type BlockQuestion, planBlock, SAFE_BECAUSE } from '@dryflat/engine/blo
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
-import { called, openRecord, save } from '../files.ts';
+import { called, openRecord, save, written } from '../files.ts';
 import { blockJson } from '../json/block-json.ts';
 import { faultsIn, oneOf } from '../options.ts';
 import { blockReport } from '../print/block/report.ts';
@@ -69,7 +69,6 @@ export const blockCommand = async (
     : blockReport(record, made.value, notices, telling);
   if (flags.svg === undefined) return done(out);
   const picture = blockSvg(record, made.value, { units, words });
-  const saved = await save(flags.svg, picture, flags.force ?? false, surroundings);
-  if (!saved.ok) return refused(called(flags.svg), saved.faults);
-  return done(out, `Written to ${flags.svg}.\n`);
+  const unsaved = await save([[flags.svg, picture]], flags, surroundings);
+  return unsaved ?? done(out, written([flags.svg]));
 };

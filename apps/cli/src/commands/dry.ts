@@ -3,7 +3,7 @@ import { ok, type Result } from '@dryflat/engine/units';
 import { type Drying, type GarmentRecord, goingOut } from '@dryflat/record';
 import { askDrying } from '@dryflat/record/dry';
 import { refused } from '../faults.ts';
-import { called, openRecord, save } from '../files.ts';
+import { called, openRecord, save, written } from '../files.ts';
 import { dryJson } from '../json/dry-json.ts';
 import { wholeNumber } from '../options.ts';
 import { dryReport } from '../print/dry-report.ts';
@@ -72,7 +72,6 @@ export const dryCommand = async (
   if (flags.calendar === undefined) return done(out);
   const calendar = calendarOf(told.value);
   if (!calendar.ok) return refused(called(path), calendar.faults);
-  const saved = await save(flags.calendar, calendar.value, flags.force ?? false, surroundings);
-  if (!saved.ok) return refused(called(flags.calendar), saved.faults);
-  return done(out, `Written to ${flags.calendar}.\n`);
+  const unsaved = await save([[flags.calendar, calendar.value]], flags, surroundings);
+  return unsaved ?? done(out, written([flags.calendar]));
 };

@@ -1,5 +1,4 @@
-import { refused } from '../faults.ts';
-import { called, save } from '../files.ts';
+import { save, written } from '../files.ts';
 import { done, type Ending, type Surroundings } from '../surroundings.ts';
 
 export interface OutputFlags {
@@ -10,11 +9,9 @@ export interface OutputFlags {
 /** Prints a text, or writes it to the file that `-o` names and says so on standard error. */
 export const give = async (
   text: string,
-  { output, force = false }: OutputFlags,
+  { output, ...flags }: OutputFlags,
   surroundings: Surroundings,
 ): Promise<Ending> => {
   if (output === undefined || output === '-') return done(text);
-  const saved = await save(output, text, force, surroundings);
-  if (!saved.ok) return refused(called(output), saved.faults);
-  return done('', `Written to ${output}.\n`);
+  return (await save([[output, text]], flags, surroundings)) ?? done('', written([output]));
 };

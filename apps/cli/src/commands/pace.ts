@@ -2,7 +2,7 @@ import { type PaceForecast, paceCalendar, paceForecast, pacePlan } from '@dryfla
 import type { Result } from '@dryflat/engine/units';
 import { goingOut } from '@dryflat/record';
 import { refused } from '../faults.ts';
-import { called, save } from '../files.ts';
+import { called, save, written } from '../files.ts';
 import { paceJson, type ToldPace } from '../json/pace-json.ts';
 import { paceReport } from '../print/pace-report.ts';
 import { styleFor } from '../print/style.ts';
@@ -49,8 +49,8 @@ const finished = async (
   const path = flags.calendar;
   if (path === undefined || calendar === null) return done(out);
   if (!calendar.ok) return refused(called(path), calendar.faults);
-  const saved = await save(path, calendar.value, flags.force ?? false, surroundings);
-  return saved.ok ? done(out, `Written to ${path}.\n`) : refused(called(path), saved.faults);
+  const unsaved = await save([[path, calendar.value]], flags, surroundings);
+  return unsaved ?? done(out, written([path]));
 };
 
 /** `dryflat pace FILE`: when it is done as planned, as a list, as JSON, and as a calendar. */

@@ -4,7 +4,7 @@ import type { PageOptions, PaperName, Sheet } from '@dryflat/paper';
 import { type GarmentRecord, goingOut } from '@dryflat/record';
 import { askBlockingWith } from '@dryflat/record/block';
 import { refused, type Units } from '../faults.ts';
-import { called, openRecord, saveAll } from '../files.ts';
+import { called, openRecord, save, written } from '../files.ts';
 import { faultsIn, oneOf } from '../options.ts';
 import { facesOf, NO_TIME, type Paper } from '../paper.ts';
 import type { Words } from '../print/words.ts';
@@ -110,11 +110,11 @@ export const printCommand = async (
     ...(flags.pdf === undefined ? [] : [[flags.pdf, await paper.toPdf(sheets, about)] as const]),
     ...svg.map((file, k) => [file, paper.toSvg(sheets[k]!)] as const),
   ];
-  const faults = await saveAll(files, flags.force ?? false, surroundings);
-  if (faults !== null) return refused(called(faults.path), faults.faults);
+  const unsaved = await save(files, flags, surroundings);
+  if (unsaved) return unsaved;
   const names = [
     ...(flags.pdf === undefined ? [] : [flags.pdf]),
     ...(svg.length === 0 ? [] : [svg.length === 1 ? svg[0]! : `${svg[0]} to ${svg.at(-1)}`]),
   ];
-  return done('', `${pages(sheets.length)} written to ${names.join(' and ')}.\n`);
+  return done('', written([names.join(' and ')], `${pages(sheets.length)} written`));
 };

@@ -1,10 +1,10 @@
 import { fail, ok, type Result } from '@dryflat/engine/units';
 import type { PageOptions, Report } from '@dryflat/paper';
 import { refused } from '../faults.ts';
-import { called, openRecord, saveAll } from '../files.ts';
+import { called, openRecord, save, written } from '../files.ts';
 import { faultsIn, oneOf } from '../options.ts';
 import { facesOf, NO_TIME, type Paper } from '../paper.ts';
-import { done, type Ending, type Surroundings } from '../surroundings.ts';
+import { done, type Ending, type NewFile, type Surroundings } from '../surroundings.ts';
 
 /** Options as they are typed. */
 export interface ReportFlags {
@@ -40,16 +40,14 @@ const readFlags = (flags: ReportFlags): Result<Chosen> => {
   return fail(...faultsIn(paper, units, words, html, pdf));
 };
 
-type File = readonly [path: string, content: string | Uint8Array];
-
 const filesOf = async (
   report: Report,
   { html, pdf, markdown }: ReportFlags,
   chosen: Chosen,
   paper: Paper,
   surroundings: Surroundings,
-): Promise<readonly File[]> => {
-  const files: File[] = [];
+): Promise<readonly NewFile[]> => {
+  const files: NewFile[] = [];
   if (html !== undefined) files.push([html, paper.reportHtml(report, chosen)]);
   if (pdf !== undefined) {
     const faces = await facesOf(paper, surroundings);
@@ -76,11 +74,11 @@ export const reportCommand = async (
   const made = paper.reportOf(opened.value.record, body);
   if (!made.ok) return refused(called(path), made.faults, chosen.value.units);
   const files = await filesOf(made.value, flags, chosen.value, paper, surroundings);
-  const unsaved = await saveAll(files, flags.force ?? false, surroundings);
-  if (unsaved !== null) return refused(called(unsaved.path), unsaved.faults);
+  const unsaved = await save(files, flags, surroundings);
+  if (unsaved) return unsaved;
   const printed = flags.markdown === '-' || files.length === 0;
   return done(
     printed ? paper.reportMarkdown(made.value, chosen.value) : '',
-    files.map(([file]) => `Written to ${file}.\n`).join(''),
+    written(files.map(([file]) => file)),
   );
 };

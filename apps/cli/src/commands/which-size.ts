@@ -1,6 +1,13 @@
 import { DEFAULT_DRAWS, DEFAULT_SEED, forecastEach } from '@dryflat/engine/garment';
 import { explain, type Fault, fail, ok, type Result } from '@dryflat/engine/units';
-import { askEachSize, faultsOf, type GarmentRecord, inSize, mustBeMended } from '@dryflat/record';
+import {
+  askEachSize,
+  faultsOf,
+  type GarmentRecord,
+  inSize,
+  markedText,
+  mustBeMended,
+} from '@dryflat/record';
 import { eachSizeJson } from '../json/forecast-json.ts';
 import { eachSizeReport } from '../print/each-size.ts';
 import type { Reporting } from '../print/report.ts';
@@ -31,7 +38,9 @@ export const doubtsOf = (record: GarmentRecord): string[] =>
 
 /** What is said of a file that would hang on a size that nobody has chosen. */
 export const notWritten = (file: string | undefined): string =>
-  file === undefined ? '' : `${file} is not written: it hangs on the size. Add --size.\n`;
+  file === undefined
+    ? ''
+    : `${markedText(file)} is not written: it hangs on the size. Add --size.\n`;
 
 export interface Whichever extends Reporting {
   readonly json?: boolean | undefined;

@@ -9,12 +9,9 @@ const fonts = new Map<string, Promise<Uint8Array>>();
 /** A folder that takes everything and a standard input that holds one text. */
 const around = (text: string, written: Map<string, string | Uint8Array>): Surroundings => ({
   read: () => Promise.resolve(text),
-  look: (path) =>
-    path === '.'
-      ? Promise.resolve('folder')
-      : Promise.reject(Object.assign(new Error(), { code: 'ENOENT' })),
-  write: async (path, content) => {
-    written.set(path, content);
+  write: async (files) => {
+    for (const [path, content] of files) written.set(path, content);
+    return null;
   },
   font: (file) => {
     const read = fonts.get(file) ?? readFile(installed.resolve(file));
@@ -62,7 +59,8 @@ export interface Complaint {
 
 const NONSENSE = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object |\bnull mm\b/;
 /** Line feeds are ours, and carriage returns before them those of a calendar. */
-const CONTROL = /[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/u;
+const CONTROL =
+  /[\p{Cc}\p{Zl}\p{Zp}\u061c\u200b\u202a-\u202e\u2060\u2066-\u2069\u{e0000}-\u{e007f}]/u;
 
 /** Words of a text that nothing sensible says, but for those that the record itself has. */
 const nonsenseIn = (said: string, given: string): string | null => {

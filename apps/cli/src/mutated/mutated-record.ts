@@ -62,6 +62,7 @@ const TEXTS = [
   'a\nb\r\tc',
   '\u202egnirts\u2066',
   '\u2028\u0085',
+  '\u061c\u200b\u2060\u{e0041}',
   '{mm:12}',
   '{mm:1e999}',
   '{mm:x}',

@@ -54,12 +54,9 @@ const contentOf = async (record: GarmentRecord, file: FileName): Promise<Buffer>
   let content: string | Uint8Array | null = null;
   const surroundings: Surroundings = {
     read: async () => writeRecord(record),
-    look: async (path) => {
-      if (path === '.') return 'folder';
-      throw Object.assign(new Error(path), { code: 'ENOENT' });
-    },
-    write: async (_, given) => {
-      content = given;
+    write: async ([given]) => {
+      content = given?.[1] ?? null;
+      return null;
     },
     font: (name) => readFile(installed.resolve(name)),
     random: () => 0.5,
