@@ -44,6 +44,12 @@ export const QUICK: readonly Line[] = [
   ['print', '-', '--blank', '--pdf', 'blank.pdf', '--svg', 'blank.svg'],
 ];
 
+/** The same in twos that have little in common, each in two of them. */
+export const IN_TWOS: readonly (readonly Line[])[] = QUICK.map((line, k) => [
+  line,
+  QUICK[(k + 6) % QUICK.length]!,
+]);
+
 /** Those that plan pins, which takes them a second or so. */
 export const PLANNING: readonly Line[] = [
   ['block', '-', '--svg', 'mat.svg'],
@@ -72,19 +78,45 @@ const nonsenseIn = (said: string, given: string): string | null => {
     : `“${said.slice(Math.max(0, found.index - 60), found.index + 30)}”`;
 };
 
-/** What is wrong with how a command ended on a record, beside what `check` says of it. */
-const wrongWith = (ending: Ending, check: Ending, given: string): string | null => {
-  if (check.code === 2 && (ending.code !== 2 || ending.err !== check.err))
-    return `check says «${check.err.slice(0, 300)}», this «${ending.err.slice(0, 300)}»`;
-  if (ending.code === 2 && ending.out !== '') return 'it failed and printed';
-  if (
-    ending.code === 2 &&
-    !ending.err
-      .split('\n')
-      .slice(0, -1)
-      .every((line) => line.startsWith('standard input: '))
-  )
-    return `a fault without its file: ${ending.err}`;
+const IN_FILE = 'standard input: ';
+
+/** Parts that no forecast reads: what is wrong in them is told by the command that does, by the field. */
+const OWN_PARTS: Readonly<Record<string, RegExp>> = {
+  dry: /^(dryings|wet|weighings\[\d+\])[:.]/,
+  routes: /^pace\./,
+  pace: /^pace\./,
+};
+
+/** Whether a line of a refusal is one that `check` says a forecast waits for, or of the command's own part. */
+const isForetold = (line: string, command: string, check: Ending): boolean => {
+  if (!line.startsWith(IN_FILE)) return false;
+  const fault = line.slice(IN_FILE.length);
+  return (
+    check.out.includes(`${IN_FILE}a forecast waits for this: ${fault}\n`) ||
+    (OWN_PARTS[command]?.test(fault) ?? false)
+  );
+};
+
+/**
+ * What is wrong with how a command ended on a record of which `check` said so much: one that is not sound
+ * is refused with the same lines, a sound one for nothing that `check` does not name but in parts of
+ * the command's own. One at the bounds may be more than a command can take on, and is told so by it.
+ */
+export const wrongWith = (
+  ending: Ending,
+  check: Ending,
+  command: string,
+  given: string,
+  isAtBounds = false,
+): string | null => {
+  const told = `check says «${(check.out + check.err).slice(0, 300)}», this «${ending.err.slice(0, 300)}»`;
+  if (ending.code === 2 && (ending.out !== '' || ending.err === ''))
+    return `it failed and printed, or said nothing: ${told}`;
+  if (check.code === 2 && (ending.code !== 2 || ending.err !== check.err)) return told;
+  const lines = ending.code === 2 && check.code === 0 ? ending.err.trimEnd().split('\n') : [];
+  const isFair = (line: string) =>
+    isAtBounds ? line.startsWith(IN_FILE) : isForetold(line, command, check);
+  if (!lines.every(isFair)) return told;
   return nonsenseIn(ending.out + ending.err, given);
 };
 
@@ -107,7 +139,11 @@ export interface Judged {
 }
 
 /** Runs `check` and other commands on the text of a record: what is wrong with how they end. */
-export const complaintsAbout = async (text: string, lines: readonly Line[]): Promise<Judged> => {
+export const complaintsAbout = async (
+  text: string,
+  lines: readonly Line[],
+  isAtBounds = false,
+): Promise<Judged> => {
   const complaints: Complaint[] = [];
   let slowest = { line: '', ms: 0 };
   const run = async (line: Line, check: Ending | null): Promise<Ending | null> => {
@@ -117,7 +153,9 @@ export const complaintsAbout = async (text: string, lines: readonly Line[]): Pro
     let what: string | null;
     try {
       ending = await runProgram(line, around(text, written));
-      what = wrongWith(ending, check ?? ending, text) ?? wrongInFiles(written, text);
+      what =
+        wrongWith(ending, check ?? ending, line[0] ?? '', text, isAtBounds) ??
+        wrongInFiles(written, text);
     } catch (error) {
       what = (error as Error).stack ?? String(error);
     }

@@ -1,24 +1,24 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
-import { complaintsAbout, PLANNING, QUICK } from './complaints.ts';
+import { describe, expect, it } from 'vitest';
+import { complaintsAbout, IN_TWOS, PLANNING, wrongWith } from './complaints.ts';
 import { mutatedRecord } from './mutated-record.ts';
 
-const RUNS = 2_000;
+const RUNS = 300;
 /** s. On a machine that does other things besides; alone the slowest takes about one. */
 const PATIENCE = 30;
 
-/** One command for each record, so that each sees more than a hundred; plans take longer. */
-const line = fc.oneof(
-  { weight: 60, arbitrary: fc.constantFrom(...QUICK) },
-  { weight: 1, arbitrary: fc.constantFrom(...PLANNING) },
+/** Two commands in turn for most records; plans take longer. */
+const lines = fc.oneof(
+  { weight: 60, arbitrary: fc.constantFrom(...IN_TWOS) },
+  { weight: 1, arbitrary: fc.constantFrom(...PLANNING).map((line) => [line]) },
 );
 
-it('C20: mutated records end every command as check says, or are answered', async () => {
+it(`C20: ${RUNS} mutated records, each through check and two commands in turn or a plan of pins, end as check says, or are answered`, async () => {
   let sound = 0;
   let slowest = { line: '', ms: 0 };
   await fc.assert(
-    fc.asyncProperty(mutatedRecord, line, async (text, each) => {
-      const judged = await complaintsAbout(text, [each]);
+    fc.asyncProperty(mutatedRecord, lines, async (text, some) => {
+      const judged = await complaintsAbout(text, some);
       if (judged.sound) sound += 1;
       if (judged.slowest.ms > slowest.ms) slowest = judged.slowest;
       expect(judged.complaints).toEqual([]);
@@ -29,3 +29,52 @@ it('C20: mutated records end every command as check says, or are answered', asyn
   expect(sound).toBeGreaterThan(RUNS / 10);
   expect(slowest.ms, slowest.line).toBeLessThan(1_000 * PATIENCE);
 }, 600_000);
+
+describe('what is wrong with an ending', () => {
+  const sound = { code: 0, out: 'standard input: sound\n', err: '' } as const;
+  const waits = {
+    ...sound,
+    out: `${sound.out}standard input: a forecast waits for this: pattern.sizes: none. Enter one.\n`,
+  };
+  const refuses = (...faults: readonly string[]) =>
+    ({
+      code: 2,
+      out: '',
+      err: faults.map((each) => `standard input: ${each}\n`).join(''),
+    }) as const;
+  const sizes = 'pattern.sizes: none. Enter one.';
+  const yarn = 'yarns: none. Enter one.';
+  const log = 'pace.log[0]: nobody knits at that pace. Check it.';
+
+  it.each([
+    ['a record that is not sound is answered', sound, refuses(yarn), 'counts'],
+    ['it is refused for something else', refuses(sizes), refuses(yarn), 'counts'],
+    [
+      'it is refused for a part of what check names',
+      refuses(sizes),
+      refuses(sizes, yarn),
+      'counts',
+    ],
+    ['a sound one is refused for what check does not name', refuses(yarn), sound, 'counts'],
+    ['so too where a forecast waits for something', refuses(sizes, yarn), waits, 'counts'],
+    ['a part of another command is refused', refuses(log), sound, 'dry'],
+    ['a fault has no file', { ...refuses(), err: `${sizes}\n` }, waits, 'counts'],
+    ['a refusal says nothing', refuses(), sound, 'counts'],
+    ['a refusal prints', { ...refuses(sizes), out: 'so' }, waits, 'counts'],
+  ] as const)('C20: %s', (_, ending, check, command) => {
+    expect(wrongWith(ending, check, command, '{}')).not.toBe(null);
+  });
+
+  it.each([
+    [
+      'a record that is not sound is refused with the lines of check',
+      refuses(sizes),
+      refuses(sizes),
+    ],
+    ['what a forecast waits for', refuses(sizes), waits],
+    ['what only the command reads', refuses(log), sound],
+    ['an answer', { ...sound, out: 'so' }, sound],
+  ] as const)('C20: nothing is wrong with %s', (_, ending, check) => {
+    expect(wrongWith(ending, check, 'pace', '{}')).toBe(null);
+  });
+});
