@@ -35,7 +35,8 @@ const asItStood = (record: GarmentRecord, count: number): GarmentRecord => {
   return { ...record, dryings: dryings.map((each) => firstWeighings(each, count)) };
 };
 
-const tell = (record: GarmentRecord): Result<ToldDrying> => {
+/** When the last drying of a record is over. */
+export const tellDrying = (record: GarmentRecord): Result<ToldDrying> => {
   const drying = record.dryings?.at(-1);
   const asked = askDrying(record, drying?.id ?? 'none');
   if (!asked.ok || drying === undefined) return asked as Result<never>;
@@ -64,7 +65,7 @@ export const dryCommand = async (
   if (!count.ok) return refused('dryflat dry', count.faults);
   const opened = await openRecord(path, surroundings);
   if (!opened.ok) return refused(called(path), opened.faults);
-  const told = tell(asItStood(opened.value.record, count.value));
+  const told = tellDrying(asItStood(opened.value.record, count.value));
   if (!told.ok) return refused(called(path), told.faults);
   const out = flags.json
     ? dryJson(told.value)

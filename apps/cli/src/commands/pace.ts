@@ -19,9 +19,13 @@ export interface PaceFlags {
   readonly size?: string;
 }
 
-const tell = ({ question }: AskedRoutes): Result<PaceForecast> => {
-  const asked = pacePlan(question);
-  return asked.ok ? paceForecast(asked.value) : asked;
+/** When it is done as planned. */
+export const tellPace = (
+  { question }: Pick<AskedRoutes, 'question'>,
+  options: { readonly draws?: number } = {},
+): Result<PaceForecast> => {
+  const asked = pacePlan(question, options);
+  return asked.ok ? paceForecast(asked.value, options) : asked;
 };
 
 /** The calendar counts as made at the start of the day of asking, so that the same day gives the same bytes. */
@@ -66,7 +70,7 @@ export const paceCommand = async (
   if (!opened.ok) return refused(called(path), opened.faults);
   const told: ToldPace[] = [];
   for (const asked of opened.value.asked) {
-    const forecast = tell(asked);
+    const forecast = tellPace(asked);
     if (!forecast.ok) return refused(called(path), forecast.faults);
     told.push({ ...asked, forecast: forecast.value });
   }

@@ -80,32 +80,22 @@ const nonsenseIn = (said: string, given: string): string | null => {
 
 const IN_FILE = 'standard input: ';
 
-/** Parts that no forecast reads: what is wrong in them is told by the command that does, by the field. */
-const OWN_PARTS: Readonly<Record<string, RegExp>> = {
-  dry: /^(dryings|wet|weighings\[\d+\])[:.]/,
-  routes: /^pace\./,
-  pace: /^pace\./,
-};
+/** That nothing dries is no fault of a record. */
+const NO_DRYING = `${IN_FILE}dryings: the record has no drying. `;
 
-/** Whether a line of a refusal is one that `check` says a forecast waits for, or of the command's own part. */
-const isForetold = (line: string, command: string, check: Ending): boolean => {
-  if (!line.startsWith(IN_FILE)) return false;
-  const fault = line.slice(IN_FILE.length);
-  return (
-    check.out.includes(`${IN_FILE}a forecast waits for this: ${fault}\n`) ||
-    (OWN_PARTS[command]?.test(fault) ?? false)
-  );
-};
+/** Whether a line of a refusal is one of which `check` says that something waits for it. */
+const isForetold = (line: string, check: Ending): boolean =>
+  line.startsWith(NO_DRYING) ||
+  (line.startsWith(IN_FILE) &&
+    check.out.includes(` waits for this: ${line.slice(IN_FILE.length)}\n`));
 
 /**
  * What is wrong with how a command ended on a record of which `check` said so much: one that is not sound
- * is refused with the same lines, a sound one for nothing that `check` does not name but in parts of
- * the command's own. One at the bounds may be more than a command can take on, and is told so by it.
+ * is refused with the same lines, a sound one for nothing that `check` does not name. One at the bounds may be more than a command can take on, and is told so by it.
  */
 export const wrongWith = (
   ending: Ending,
   check: Ending,
-  command: string,
   given: string,
   isAtBounds = false,
 ): string | null => {
@@ -115,7 +105,7 @@ export const wrongWith = (
   if (check.code === 2 && (ending.code !== 2 || ending.err !== check.err)) return told;
   const lines = ending.code === 2 && check.code === 0 ? ending.err.trimEnd().split('\n') : [];
   const isFair = (line: string) =>
-    isAtBounds ? line.startsWith(IN_FILE) : isForetold(line, command, check);
+    isAtBounds ? line.startsWith(IN_FILE) : isForetold(line, check);
   if (!lines.every(isFair)) return told;
   return nonsenseIn(ending.out + ending.err, given);
 };
@@ -153,9 +143,7 @@ export const complaintsAbout = async (
     let what: string | null;
     try {
       ending = await runProgram(line, around(text, written));
-      what =
-        wrongWith(ending, check ?? ending, line[0] ?? '', text, isAtBounds) ??
-        wrongInFiles(written, text);
+      what = wrongWith(ending, check ?? ending, text, isAtBounds) ?? wrongInFiles(written, text);
     } catch (error) {
       what = (error as Error).stack ?? String(error);
     }
