@@ -68,7 +68,7 @@ describe.each(Object.entries(PAGES))('the page %s', (_, page) => {
   });
 });
 
-it.each(COMMANDS)('`%s --help` and `help %s` show its page', (command) => {
+it.each(COMMANDS)('%s: its page with --help and after help', (command) => {
   const page = dryflat([command, '--help']);
   expect(page).toMatchObject({ code: 0, err: '' });
   expect(page.out).toContain(`Usage: dryflat ${command}`);
