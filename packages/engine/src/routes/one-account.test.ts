@@ -77,4 +77,12 @@ describe('what is said of yarn', () => {
     const alone = said({ ...unsaid, stock: { lots: [], leftG: 30 } }).plan;
     expect(alone).toMatchObject({ asksProgress: true, chanceShort: 1 });
   });
+
+  it('O26: where all is knit and yarn to sew is missing, the pace says so too', () => {
+    const progress = ['front', 'back', 'sleeve'].map((piece) => ({ piece, share: 1 }));
+    const told = said({ ...QUESTION, progress, stock: { lots: [LOT], leftG: 0 } });
+    expect(told.plan.chanceShort).toBe(1);
+    expect(contradictedYarn(told)).toEqual([]);
+    expect(told.pace.notices.map(({ code }) => code)).toContain('yarn-short');
+  });
 });

@@ -44,7 +44,7 @@ export const pacePlan = (
   if (!cost.ok) return cost;
   const { leftM, neededM, enough } = cost.value;
   const plain = paceQuestion(question, work);
-  if (leftM === null || enough === null || work.knit.length === 0) return ok(plain);
+  if (leftM === null || enough === null || neededM.every((m) => m === 0)) return ok(plain);
   const shares = leftM.map((left, i) => left / neededM[i]!);
   return ok({
     ...plain,

@@ -102,7 +102,7 @@ export const noticesOf = (
     ...noticeIf(
       yarn !== null && yarn.chanceShort >= MOST_SHORT,
       'yarn-short',
-      `The chance that the yarn at hand runs out before all is knit is ${percent(yarn?.chanceShort ?? 0)}.`,
+      `The chance that the yarn at hand runs out before it is done is ${percent(yarn?.chanceShort ?? 0)}.`,
     ),
     ...orderWords(yarn),
     ...noticeIf(caution !== null, 'rest', caution ?? ''),
