@@ -44,12 +44,6 @@ export const QUICK: readonly Line[] = [
   ['print', '-', '--blank', '--pdf', 'blank.pdf', '--svg', 'blank.svg'],
 ];
 
-/** The same in twos that have little in common, each in two of them. */
-export const IN_TWOS: readonly (readonly Line[])[] = QUICK.map((line, k) => [
-  line,
-  QUICK[(k + 6) % QUICK.length]!,
-]);
-
 /** Those that plan pins, which takes them a second or so. */
 export const PLANNING: readonly Line[] = [
   ['block', '-', '--svg', 'mat.svg'],
